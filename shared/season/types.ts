@@ -81,6 +81,14 @@ export interface Allocation {
   readonly stage: 'fry' | 'nursing';
 }
 
+/** Whether eggs were counted, the sum of later counts, fish lost or let go, fish sold. */
+export interface KnownLog {
+  readonly eggs: number;
+  readonly counted: number;
+  readonly lost: number;
+  readonly sold: number;
+}
+
 export interface SeasonBatch extends BatchClock {
   /** Stays the same through every plan: B1, B2 …, numbered in the order they were first planned. */
   readonly name: string;
@@ -106,6 +114,8 @@ export interface SeasonBatch extends BatchClock {
   readonly events: readonly BatchEvent[];
   /** Fish alive by counts and events, where one was counted. */
   readonly alive: number | undefined;
+  /** What the planning knew of its log, where the batch was read from a book: later lines came after it. */
+  readonly known?: KnownLog | undefined;
 }
 
 export interface OrderPlan {

@@ -12,19 +12,18 @@ const IMPORT =
   /^(?:import|export)\b(?! type\b)[^;]*?from '(\.[^']*)'|\bimport\(\s*(?:\/\*[^*]*\*\/\s*)?'(\.[^']*)'\s*\)/gm;
 const ENDINGS = ['', '.ts', '/index.ts'];
 
-/** The test that finds its modules by what they export. */
-const BY_NAME = {
-  test: 'tests/near.test.ts',
-  files: (): string[] =>
-    readdirSync('shared', { recursive: true, encoding: 'utf8' })
-      .map((file) => join('shared', file))
-      .filter((file) => file.endsWith('.ts') && readFileSync(file, 'utf8').includes('export const NEAR')),
-};
+/** Tests of pairs find the modules of their room by what these export. */
+const PAIRS = /^tests\/near\/(\w+)\.test\.ts$/;
+const pairsOf = (room: string): string[] =>
+  readdirSync(join('shared', room), { recursive: true, encoding: 'utf8' })
+    .map((file) => join('shared', room, file))
+    .filter((file) => file.endsWith('.ts') && readFileSync(file, 'utf8').includes('export const NEAR'));
 
 /** The files of the checkout one file imports; types alone are no way for a value. */
 function importsOf(file: string): string[] {
   if (!file.endsWith('.ts')) return [];
-  if (file === BY_NAME.test) return [...BY_NAME.files()];
+  const [, room] = PAIRS.exec(file) ?? [];
+  if (room !== undefined) return pairsOf(room);
   return [...readFileSync(file, 'utf8').matchAll(IMPORT)].flatMap(([, fixed, later]) => {
     const path = join(dirname(file), fixed ?? later ?? '');
     const found = ENDINGS.map((ending) => path + ending).find((at) => /\.\w+$/.test(at) && existsSync(at));
@@ -59,7 +58,7 @@ const OF_FUNCTIONS: Readonly<Record<string, number>> = {
   'tests/functions/examples.test.ts': 9,
   'tests/golden/functionsJson.test.ts': 8,
   'tests/functions/kept/answers.test.ts': 7,
-  'tests/near.test.ts': 1.6,
+  'tests/near/families.test.ts': 1.6,
 };
 const isOfFunction = (file: string): boolean => /^shared\/(families|records\/functions)\//.test(file);
 /** Whole answers that are kept notice most of what moves in their room. */

@@ -122,3 +122,13 @@ test('lost or over: nothing', () => {
       ahead: 2,
     });
 });
+
+test('of two counts of one moment the one further along the chain speaks', () => {
+  const both: Parameters<typeof batch>[0] = [
+    ['weaned', FEED + 12, 500],
+    ['feeding', FEED + 12, 4000],
+  ];
+  const alive = { alive: near(500) };
+  expect(standingOf(batch(both), A, FEED + 12)).toMatchObject(alive);
+  expect(standingOf(batch([...both].reverse()), A, FEED + 12)).toMatchObject(alive);
+});

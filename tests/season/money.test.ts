@@ -34,6 +34,9 @@ describe('rent of a month', () => {
     ['paid the month before', { date: '2026-12-31', what: RENT, amount: -300 }, false],
     ['paid in January of another year', { date: '2026-01-10', what: RENT, amount: -300 }, false],
     ['something else paid in the month', { date: '2027-01-02', what: 'salt', amount: -300 }, false],
+    ['paid under a shorter name', { date: '2027-01-02', what: 'Rent', amount: -300 }, true],
+    ['paid under its French name', { date: '2027-01-02', what: 'loyer', amount: -300 }, true],
+    ['a word that ends in it', { date: '2027-01-02', what: 'current', amount: -300 }, false],
   ])('%s', (_, one, isPaid) => {
     expect(days([one])).toEqual(isPaid ? firsts : [PLANNED, ...firsts]);
   });

@@ -127,24 +127,31 @@ export class LivingPages {
     };
   }
 
-  /** Fish that left a batch for these reasons before the planning. */
-  leftBefore({ events }: SeasonBatch, kinds: readonly SeasonBatch['events'][number]['kind'][]): number {
-    return events.reduce((sum, { kind, number }) => sum + (kinds.includes(kind) ? number : 0), 0);
-  }
-
   /** How many there are by the plan, and which counts it knew of. */
   private standingOf(batch: SeasonBatch): Record<string, Operand> {
     const [hatched, feeding, weaned] = (['larvae', 'feeding', 'weaned'] as const).map((stage) =>
       lastCount(batch, stage),
     );
+    const left = (...kinds: SeasonBatch['events'][number]['kind'][]): number =>
+      batch.events.reduce((sum, { kind, number }) => sum + (kinds.includes(kind) ? number : 0), 0);
+    const known = batch.known ?? {
+      eggs: lastCount(batch, 'eggs') === undefined ? 0 : 1,
+      counted: (hatched ?? 0) + (feeding ?? 0) + (weaned ?? 0),
+      lost: left('lost', 'released'),
+      sold: left('sold'),
+    };
     const isThere = batch.state === 'growing';
     return {
       hatchedCounted: hatched ?? null,
       feedingCounted: feeding ?? null,
       weanedCounted: weaned ?? null,
-      eggsKnown: lastCount(batch, 'eggs') === undefined ? 0 : 1,
-      countedThen: (hatched ?? 0) + (feeding ?? 0) + (weaned ?? 0),
-      standing: isThere ? batch.feeding * liveShare(this.assumed, batch.feedFrom, this.book.plannedOn) : null,
+      eggsKnown: known.eggs,
+      countedThen: known.counted,
+      lostThen: known.lost,
+      soldThen: known.sold,
+      standing: isThere
+        ? (batch.alive ?? batch.feeding * liveShare(this.assumed, batch.feedFrom, this.book.plannedOn))
+        : null,
       lostSince: 0,
     };
   }

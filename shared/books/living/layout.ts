@@ -78,7 +78,12 @@ export interface LivingRows {
 export type BookPlan = Pick<
   SeasonPlan,
   'plannedOn' | 'batches' | 'orders' | 'allocations' | 'stays' | 'findings' | 'promise' | 'hope' | 'verdict'
-> & { readonly odds: Pick<NonNullable<SeasonPlan['odds']>, 'gain' | 'solvent'> | undefined };
+> & {
+  readonly odds:
+    | (Pick<NonNullable<SeasonPlan['odds']>, 'gain' | 'solvent'> &
+        Partial<Pick<NonNullable<SeasonPlan['odds']>, 'profit'>>)
+    | undefined;
+};
 
 export type Tables = ReturnType<typeof tablesOf>;
 

@@ -3,6 +3,8 @@ import { line, mondayText } from './declare';
 import { GROWN_BY } from './fish';
 import { STILL, nursedOn, rearedOn } from './there';
 
+const EATEN = 'What was due before the planning is not bought again.';
+
 /** A run on one day of feeding; {day} is 0 on its first full day. */
 export const DAY_LINES = {
   date: line('Date', day, '={fedFrom}+{day}'),
@@ -70,6 +72,16 @@ export const DAY_LINES = {
     '=IF({fishNow}>=1,INDEX(SPAWN.DEATHS.EXPECTED({fishNow},MAX(0,MIN(200,INT({date}-{hatchAt}))),,,' +
       'MAX(1,MIN(12,INT({fedFrom}-{hatchAt})))),1,2),0)',
   ),
-  cystsWeek: line('Order cysts in week from', day, `=${mondayText('MAX({plannedOn},{date}-1-{leadCysts})')}`),
-  dryWeek: line('Order feed in week from', day, `=${mondayText('MAX({plannedOn},{date}-{leadFeed})')}`),
+  cystsWeek: line(
+    'Order cysts in week from',
+    day,
+    `=IF({date}<{plannedOn},0,${mondayText('MAX({plannedOn},{date}-1-{leadCysts})')})`,
+    { note: EATEN },
+  ),
+  dryWeek: line(
+    'Order feed in week from',
+    day,
+    `=IF({date}<{plannedOn},0,${mondayText('MAX({plannedOn},{date}-{leadFeed})')})`,
+    { note: EATEN },
+  ),
 } as const;

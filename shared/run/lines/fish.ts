@@ -41,7 +41,8 @@ export const FISH_LINES = {
   hormoneWeek: line(
     'Order hormone in week from',
     day,
-    `=${mondayText('MAX({plannedOn},INT({inject})-{leadHormone})')}`,
+    `=IF(ISNUMBER({wasInject}),0,${mondayText('MAX({plannedOn},INT({inject})-{leadHormone})')})`,
+    { note: 'Of a batch under way it is bought already.' },
   ),
   eggShareNow: line(
     'Eggs of body weight',

@@ -46,6 +46,8 @@ export const RUN_GIVEN = {
   standing: given('There on the day of planning, by counts and log', count),
   eggsKnown: given('Eggs were counted before the planning', count),
   countedThen: given('Sum of the later counts the planning knew', count),
+  lostThen: given('Lost or let go before the planning', count),
+  soldThen: given('Sold before the planning', count),
   lostSince: given('Lost or let go since the planning', count),
   weighedGrams: given('Weight of one fish, weighed', fishGram),
   weighedOn: given('Weighed on', day),

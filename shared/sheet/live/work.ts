@@ -133,8 +133,8 @@ export const NEAR: readonly Near[] = [
   {
     number: 'how far a stored number may stand from the calculated one and be the same',
     value: CLOSE,
-    below: () => nearlySame(1, 1 + 0.9e-13),
-    above: () => nearlySame(1, 1 + 1.2e-13),
+    below: () => nearlySame(1, 1 + 0.95e-13),
+    above: () => nearlySame(1, 1 + 1.05e-13),
     answers: [true, false],
   },
 ];

@@ -401,6 +401,27 @@ test('fish sold to their order are owed no more and are nobody else’s; sold wi
   expect(free.batch('B2', 'extra')).toBeCloseTo(before.batch('B2', 'extra') - 900, 4);
 });
 
+test('a book written again from what was read of it, as one press brings back, has the same fish', () => {
+  const { workings, fry } = calmPages.tables;
+  const known = (model: WorkbookModel): unknown[] => {
+    const cells = calculate(model).model.sheets.find(({ name }) => name === workings.title)?.cells ?? {};
+    return (['standing', 'countedThen', 'lostSince', 'still'] as const).flatMap((key) =>
+      calmPages.rows.batches.map((_, i) => cells[`${workings.letters[key]}${workings.first + i}`]?.value),
+    );
+  };
+  const typings: readonly Typing[] = [
+    () => ({}),
+    () => logged({ at: TODAY + 0.2, batch: 'B2', what: 'lost', number: 6000 }),
+    () => onSheet(fry, line(fry, 0, { weaned: 9000 })),
+  ];
+  for (const typing of typings) {
+    const typed = calculate(typeInto(calm.model, typing(calmPages))).model;
+    const read = readBack(typed);
+    const back = livingBook(checked(asOf(read, TODAY)), read.plan, read.typed);
+    expect(known(back)).toEqual(known(typed));
+  }
+});
+
 test('a count typed on Counts after the planning speaks for itself', () => {
   const { fry } = calmPages.tables;
   const at = calmPages.rows.batches.findIndex(({ name }) => name === 'B1');

@@ -383,7 +383,7 @@ test('graded, bagged for five hours at 29 °C, sold to two buyers; what one fish
   process.stdout.write(`a fish costs ${of('Cost of a fish')}\n`);
   expect(of('Cost of a fish')).toBeCloseTo(cost / 8500, 6);
   expect(of('Paid and received so far')).toBe(425);
-  expect(of('Profit')).toBeCloseTo(425 - cost, 6);
+  expect(of('Profit, if all fish come')).toBeCloseTo(425 - cost, 6);
 });
 
 test('at the end every check holds, every typed line stands in the book, no cell is wrong', async () => {

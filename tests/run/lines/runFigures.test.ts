@@ -150,12 +150,15 @@ describe('hormone', () => {
   });
   test('ordered in the week the delivery has to start in', () => {
     for (let day = 0; day < 7; day++) {
-      const start = DAY + day - 14;
+      const strip = DAY + day + 1.3;
+      const start = Math.floor(of({ strip })('inject') as number) - 14;
       const weekday = new Date((start - 25_569) * 864e5).getUTCDay();
-      expect(of({ wasInject: DAY + day + 0.8 })('hormoneWeek')).toBe(start - ((weekday + 6) % 7));
+      expect(of({ strip })('hormoneWeek')).toBe(start - ((weekday + 6) % 7));
     }
-    const late = of({ wasInject: DAY, plannedOn: DAY + 7 })('hormoneWeek') as number;
+    const late = of({ strip: DAY + 1.3, plannedOn: DAY + 7 })('hormoneWeek') as number;
     expect([late <= DAY + 7, late > DAY]).toEqual([true, true]);
+    // Of a batch that was injected it is there.
+    expect(of({ strip: DAY + 1.3, wasInject: DAY + 0.9 })('hormoneWeek')).toBe(0);
   });
 });
 

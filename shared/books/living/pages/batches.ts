@@ -20,7 +20,7 @@ function contents(pages: LivingPages, batch: SeasonBatch, i: number) {
   const { days } = pages.tables;
   const own = `(${days.range('batch')}=${here('batch')})`;
   const part = `SUMIFS(${shares.range('part')},${shares.range('batch')},${here('batch')})`;
-  const sold = `SUMIFS(${log.range('number')},${log.range('batch')},${here('batch')},${log.range('what')},"sold")-${pages.leftBefore(batch, ['sold'])}`;
+  const sold = `SUMIFS(${log.range('number')},${log.range('batch')},${here('batch')},${log.range('what')},"sold")-${workings.there('soldThen', workings.first + i)}`;
   return {
     batch: batch.name,
     state: batch.state,

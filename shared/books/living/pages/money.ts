@@ -16,6 +16,13 @@ export const ODDS = {
   solvent: 'Seasons in which money never runs out',
 } as const;
 
+/** What drawn seasons leave over: the plan’s own figure above is that of its fish all coming through. */
+export const PROFITS = [
+  ['Profit of a poor season', 'p10'],
+  ['Profit of a middling season', 'p50'],
+  ['Profit of a good season', 'p90'],
+] as const;
+
 /** Cells other sheets read, by name. Native sums: the costs hang on two rounds of SPAWN answers already. */
 function results(pages: LivingPages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
@@ -30,7 +37,7 @@ function results(pages: LivingPages, sheet: SheetBuilder): void {
     ],
     ['toCome', 'Sales to come', `=SUM(${t.shares.range('money')})`, MONEY],
     ['cost', 'Costs to come', `=SUM(G${FIRST}:G${FIRST + 6})`, MONEY],
-    ['profit', 'Profit', '={received}+{toCome}-{cost}', MONEY],
+    ['profit', 'Profit, if all fish come', '={received}+{toCome}-{cost}', MONEY],
     ['sales', 'Sales in all', `={toCome}+SUM(${t.log.range('paid')})`, MONEY],
     [
       'sold',
@@ -41,6 +48,7 @@ function results(pages: LivingPages, sheet: SheetBuilder): void {
     ['perFish', 'Cost of a fish', '=IF({sold}>0,({sales}-{profit})/{sold},"")', '#,##0.0000'],
     ['least', 'Least money left in any week', `=MIN({atHand},${t.cash.own('left')})`, MONEY],
     ['lastDue', 'Last sale', `=MAX(${t.orders.range('due')})`, 'd mmm yy'],
+    ['rentPaid', 'Lines that paid this month’s rent', rentPaid(pages), '0'],
   ];
   lines.forEach(([key, label, formula, format], i) => {
     sheet
@@ -62,6 +70,13 @@ function results(pages: LivingPages, sheet: SheetBuilder): void {
       .merge(`E${FIRST + i}:F${FIRST + i}`, label, 'label')
       .put(`G${FIRST + i}`, styled(fx(formula), 'cell', { format: MONEY }));
   });
+  const { profit } = odds ?? {};
+  if (profit)
+    PROFITS.forEach(([label, of], i) =>
+      sheet
+        .put(`E${FIRST + 9 + i}`, label, 'label')
+        .put(`G${FIRST + 9 + i}`, styled(profit[of], 'cell', { format: MONEY })),
+    );
   if (odds)
     sheet
       .put(`E${FIRST + 7}`, ODDS.gain, 'label')
@@ -74,8 +89,19 @@ function results(pages: LivingPages, sheet: SheetBuilder): void {
 const rentDaysBefore = (until: string): string => {
   const month = (day: string): string => `(YEAR(${day})*12+MONTH(${day}))`;
   const last = `MIN(${until}-1,{lastDue})`;
-  return `IF(${last}>={plannedOn},1+${month(last)}-${month('{plannedOn}')},0)`;
+  return `IF(${last}>={plannedOn},IF({rentPaid}>0,0,1)+${month(last)}-${month('{plannedOn}')},0)`;
 };
+
+/** Lines of the money that came and went which pay the rent of the month of planning. */
+function rentPaid({ tables: { booked } }: LivingPages): string {
+  const [what, date] = [booked.own('what'), booked.own('date')];
+  // A French book has its own word here, and the one beyond it.
+  const isRent = `(${what}>="rent")*(${what}<"renu")`;
+  const next = 'DATE(YEAR({plannedOn}),MONTH({plannedOn})+1,1)';
+  return `=SUMPRODUCT(${isRent}*ISNUMBER(${date})*(${date}>={plannedOn}-DAY({plannedOn})+1)*(${date}<${next}))`;
+}
+
+const absolute = (range: string): string => range.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
 
 function cashTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
@@ -89,25 +115,31 @@ function cashTable(pages: LivingPages, sheet: SheetBuilder): void {
       `${cash.letters[key]}$${cash.head}:${cash.letters[key]}${row - 1}`;
     const flow = (key: keyof typeof cash.letters, sum: (until: string) => string): string =>
       fx(untilWeek(sum, here('until'), above(key)));
-    const planned = `"planned"`;
+    // Planned, or injected and not yet stripped.
+    const ahead = (sum: string, until: string): string =>
+      ['"planned"', `"fixed",${t.workings.range('strip')},">="&{plannedOn}`]
+        .map((state) => `${sum}${t.workings.range('strip')},${until},${t.workings.range('isLost')},${state})`)
+        .join('+');
+    // Of a stay under way only the days from the planning on are still to be paid.
+    const within = (until: string): string =>
+      `${t.stays.range('to')},${until},${t.stays.range('to')},">="&{plannedOn}`;
+    const begun = (sign: '<' | '>='): string => `,${t.stays.range('from')},"${sign}"&{plannedOn}`;
+    const vatDays = (until: string): string =>
+      `SUMIFS(${t.stays.range('to')},${within(until)})-SUMIFS(${t.stays.range('from')},${within(until)}${begun('>=')})-{plannedOn}*COUNTIFS(${within(until)}${begun('<')})`;
     const batches = (until: string): string =>
-      `({perRun}*COUNTIFS(${t.workings.range('strip')},${until},${t.workings.range('isLost')},${planned})+IF({malesSurvive}="yes",0,{male}*SUMIFS(${t.workings.range('males')},${t.workings.range('strip')},${until},${t.workings.range('isLost')},${planned})))`;
+      `({perRun}*(${ahead('COUNTIFS(', until)})+IF({malesSurvive}="yes",0,{male}*(${ahead(`SUMIFS(${t.workings.range('males')},`, until)})))`;
     cash.line(sheet, row, {
       week: i === 0 ? pages.weeks.from : `=${cash.here('until', row - 1)}`,
       until: i === cash.lines - 1 ? LATER : `=${here('week')}+7`,
       booked: flow(
         'booked',
         (until) =>
-          `(SUMIFS(${t.booked.own('amount').replace(/([A-Z]+)(\d+)/g, '$$$1$$$2')},${t.booked.own('date').replace(/([A-Z]+)(\d+)/g, '$$$1$$$2')},${until})+SUMIFS(${t.log.range('paid')},${t.log.range('at')},${until}))`,
+          `(SUMIFS(${absolute(t.booked.own('amount'))},${absolute(t.booked.own('date'))},${until})+SUMIFS(${t.log.range('paid')},${t.log.range('at')},${until}))`,
       ),
       sales: flow('sales', (until) => `SUMIFS(${t.shares.range('money')},${t.shares.range('on')},${until})`),
       goods: `=${t.shopping.there('cost', t.shopping.first + i)}`,
       runs: flow('runs', batches),
-      vats: flow(
-        'vats',
-        (until) =>
-          `{perVatDay}*SUMIFS(${t.stays.range('days')},${t.stays.range('to')},${until},${t.stays.range('to')},">="&{plannedOn})`,
-      ),
+      vats: flow('vats', (until) => `{perVatDay}*(${vatDays(until)})`),
       rent: fx(`={perMonth}*${rentDaysBefore(here('until'))}-SUM(${above('rent')})`),
       left: fx(
         `={atHand}+SUM(${cash.letters.booked}$${cash.first}:${cash.letters.sales}${row})-SUM(${cash.letters.goods}$${cash.first}:${cash.letters.rent}${row})`,
@@ -132,10 +164,13 @@ function cashTable(pages: LivingPages, sheet: SheetBuilder): void {
     });
 }
 
+const RENT_RULE =
+  'Paid and received, as it happens. A line that begins with “rent” pays the rent of its month';
+
 /** Money as it really came and went; planning again keeps every line. */
 function bookedTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { booked } = pages.tables;
-  sheet.put(`B${booked.head - 1}`, 'Paid and received, as it happens', 'section');
+  sheet.put(`B${booked.head - 1}`, RENT_RULE, 'section');
   booked.headings(sheet);
   for (let i = 0; i < booked.lines; i++) {
     const entry = pages.book.booked[i];

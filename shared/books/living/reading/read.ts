@@ -22,7 +22,8 @@ import * as columns from '../columns';
 import type { BookPlan } from '../layout';
 import { SHEETS } from '../layout';
 import type { SheetKey } from '../layout';
-import { ODDS } from '../pages/money';
+import { ODDS, PROFITS } from '../pages/money';
+import type { Range } from '../../../maths/quantiles';
 import { CANNOT, SAID, SAID_OF_NOTHING } from '../pages/today';
 import type { ColumnsOf } from '../table';
 import { doubtOf, meant } from './typedCells';
@@ -275,6 +276,18 @@ function weighedOf(line: Line<keyof typeof columns.FRY_COUNTS> | undefined): Pic
   return grams !== undefined && grams > 0 && on !== undefined ? { weighed: { grams, on } } : {};
 }
 
+/** What the planning knew of the log; a book of an earlier version does not say. */
+function knownOf(work: Line<columns.WorkingKey> | undefined): Pick<SeasonBatch, 'known'> {
+  const [eggs, counted, lost, sold] = [
+    work?.eggsKnown,
+    work?.countedThen,
+    work?.lostThen,
+    work?.soldThen,
+  ].map((value) => numberIn(value));
+  if (eggs === undefined || counted === undefined || lost === undefined || sold === undefined) return {};
+  return { known: { eggs, counted, lost, sold } };
+}
+
 const MORNING = 8 / 24;
 
 function batchesOf(sheets: Sheets): SeasonBatch[] {
@@ -333,7 +346,8 @@ function batchesOf(sheets: Sheets): SeasonBatch[] {
       counts: [...counts, ...more].sort((a, b) => a.at - b.at),
       ...weighedOf(by(fry)[0]),
       events: eventsOf(by(log), sheets.orders),
-      alive: undefined,
+      alive: numberIn(work?.standing),
+      ...knownOf(work),
     };
   });
 }
@@ -396,6 +410,12 @@ function findingsOf({ values }: ReadSheet): PlanFinding[] {
   return found;
 }
 
+/** Books written before they showed it have none. */
+function profitIn(money: ReturnType<Sheets['at']>): { readonly profit?: Range } {
+  const [p10, p50, p90] = PROFITS.map(([label]) => numberIn(beside(money, label, 2)));
+  return p10 === undefined || p50 === undefined || p90 === undefined ? {} : { profit: { p10, p50, p90 } };
+}
+
 function planOf(sheets: Sheets, plannedOn: number): BookPlan {
   const batches = batchesOf(sheets);
   const orders = sheets.orders.lines;
@@ -432,7 +452,7 @@ function planOf(sheets: Sheets, plannedOn: number): BookPlan {
     promise: numberOr(under(today, 'PROMISE'), 0),
     hope: numberOr(under(today, 'HOPE FOR'), 0),
     verdict: verdictIn(under(today, 'ALL ORDERS')),
-    odds: gain === undefined || solvent === undefined ? undefined : { gain, solvent },
+    odds: gain === undefined || solvent === undefined ? undefined : { gain, solvent, ...profitIn(money) },
   };
 }
 

@@ -83,8 +83,10 @@ function givenCells(pages: LivingPages, batch: SeasonBatch, i: number): Record<B
     standing: as('standing'),
     eggsKnown: as('eggsKnown'),
     countedThen: as('countedThen'),
+    lostThen: as('lostThen'),
+    soldThen: as('soldThen'),
     // What the planning knew of is in the fish that stand there.
-    lostSince: `=${LEFT.map((what) => `SUMIFS(${t.log.range('number')},${t.log.range('batch')},${own},${t.log.range('what')},"${what}")`).join('+')}-${pages.leftBefore(batch, LEFT)}`,
+    lostSince: `=${LEFT.map((what) => `SUMIFS(${t.log.range('number')},${t.log.range('batch')},${own},${t.log.range('what')},"${what}")`).join('+')}-${t.workings.here('lostThen', row)}`,
     weighedGrams: orBlank(fry('weight')),
     weighedOn: orBlank(fry('weighed')),
   };

@@ -82,10 +82,12 @@ const isSameMonth = (a: number, b: number): boolean => {
   return x.year === y.year && x.month === y.month;
 };
 const RENT = 'rent, wages and wear';
+/** A line that begins with it, in English or French, pays the rent of its month. */
+const isRent = (what: string): boolean => /^(?:rent|loyer)/i.test(what);
 
 /** First days of the months from the day of planning to the last day, that of planning itself where it was not paid. */
 function rentDays(book: OrderBook, last: number): number[] {
-  const isPaid = book.booked.some(({ what, date }) => what === RENT && isSameMonth(date, book.plannedOn));
+  const isPaid = book.booked.some(({ what, date }) => isRent(what) && isSameMonth(date, book.plannedOn));
   const days = isPaid ? [] : [book.plannedOn];
   for (let day = book.plannedOn + 1; day <= last; day++)
     if (monthIndexOf(day) !== monthIndexOf(day - 1)) days.push(day);
@@ -101,7 +103,7 @@ interface Parts {
 
 /** What was typed as paid or received: money of its own, and what buyers paid for fish of a batch. */
 export const bookedEntries = (book: OrderBook): MoneyEntry[] => [
-  ...book.booked.map((entry) => ({ ...entry, isBooked: true, isFixed: entry.what === RENT })),
+  ...book.booked.map((entry) => ({ ...entry, isBooked: true, isFixed: isRent(entry.what) })),
   ...book.batches.flatMap(({ name, events }) =>
     events.flatMap(({ at, kind, order, paid }): MoneyEntry[] =>
       kind === 'sold' && paid !== undefined && paid !== 0

@@ -48,6 +48,7 @@ const batch = z.strictObject({
   ),
   weighed: z.strictObject({ on: n, grams: n }).optional(),
   alive: n.optional(),
+  known: z.strictObject({ eggs: n, counted: n, lost: n, sold: n }).optional(),
 });
 const stay = z.strictObject({
   batch: z.string(),
