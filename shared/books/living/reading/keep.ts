@@ -28,7 +28,7 @@ export const bookPlanOf = ({
   promise,
   hope,
   verdict,
-  odds: odds && { gain: odds.gain, solvent: odds.solvent },
+  odds: odds && { gain: odds.gain, solvent: odds.solvent, ...(odds.profit && { profit: odds.profit }) },
 });
 
 /** JSON knows no number but finite ones; an estimate that was not made is NaN. */
