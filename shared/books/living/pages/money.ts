@@ -63,7 +63,6 @@ function results(pages: LivingPages, sheet: SheetBuilder): void {
     ['Batches: wages, males used up', `=SUM(${t.cash.own('runs')})`],
     ['Water and power of vats', `=SUM(${t.cash.own('vats')})`],
     ['Rent, wages and wear', `=SUM(${t.cash.own('rent')})`],
-    ['', '=0'],
   ];
   costs.forEach(([label, formula], i) => {
     sheet
@@ -74,15 +73,17 @@ function results(pages: LivingPages, sheet: SheetBuilder): void {
   if (profit)
     PROFITS.forEach(([label, of], i) =>
       sheet
-        .put(`E${FIRST + 9 + i}`, label, 'label')
+        .merge(`E${FIRST + 9 + i}:F${FIRST + 9 + i}`, label, 'label')
         .put(`G${FIRST + 9 + i}`, styled(profit[of], 'cell', { format: MONEY })),
     );
   if (odds)
     sheet
-      .put(`E${FIRST + 7}`, ODDS.gain, 'label')
+      .merge(`E${FIRST + 7}:F${FIRST + 7}`, ODDS.gain, 'label')
       .put(`G${FIRST + 7}`, styled(odds.gain, 'cell', { format: '0%' }))
-      .put(`E${FIRST + 8}`, ODDS.solvent, 'label')
-      .put(`G${FIRST + 8}`, styled(odds.solvent, 'cell', { format: '0%' }));
+      .merge(`E${FIRST + 8}:F${FIRST + 8}`, ODDS.solvent, 'label')
+      .put(`G${FIRST + 8}`, styled(odds.solvent, 'cell', { format: '0%' }))
+      // Its words take two lines.
+      .height(FIRST + 8, 28);
 }
 
 /** First days of months, and the day of planning, that lie before a day: rent is paid on them. */
