@@ -4,6 +4,7 @@ import type { Cell } from '../../base/values';
 import { shownWorkedOut } from '../rules/show';
 import type { Line } from './check';
 import { dayAfter, edge, findingsOf, found, times } from './check';
+import { leap } from './wholeParts';
 
 /** Which cell is blamed, and for what, changes at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>
@@ -183,19 +184,6 @@ const conversion = (end: number): readonly string[] =>
       const gain = (last * alive - start * n) / 1000;
       return [`T${i}`, n, i === 5 ? 10 * start : start, alive, last, feed, Number((feed / gain).toFixed(3))];
     }),
-  ]);
-
-/** Feed of several tanks by day, in one of them this between a day of 56 and one of 113. */
-const leap = (x: number): number =>
-  times('WHOLE.WILD', [
-    ['Feed (g)'],
-    ['Date', 'Tank 1', 'Tank 2', 'Tank 3'],
-    ...[10, 14, 20, 28, 40, 56, x, 113, 160, 226, 320, 450].map((one, i): Line => [
-      dayAfter(i),
-      210 + 7 * ((i * 5) % 4),
-      one,
-      330 + 11 * ((i * 3) % 5),
-    ]),
   ]);
 
 export const NEAR: readonly Near[] = [

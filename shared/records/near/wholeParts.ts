@@ -80,7 +80,7 @@ const fish = (change: number): number =>
   weighings('Fish in tank', [0.98, 0.97, change, 0.98, 0.99, 0.97, 0.98], 500_000);
 
 /** Feed of several tanks by day, in one of them this between a day of 56 and one of 113. */
-const leap = (x: number): number =>
+export const leap = (x: number): number =>
   times('WHOLE.WILD', [
     ['Feed (g)'],
     ['Date', 'Tank 1', 'Tank 2', 'Tank 3'],

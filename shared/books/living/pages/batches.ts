@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
 import { heightFor } from '../../../sheet/workbook/build';
 import type { Content, SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -86,8 +87,8 @@ function pairsTable(pages: LivingPages, sheet: SheetBuilder): void {
     .validate({
       range: pairs.own('injected'),
       kind: 'date',
-      min: 36526,
-      max: 73050,
+      min: FIRST_DAY,
+      max: LAST_DAY,
       message: 'Day and hour, as it really was.',
     });
   const text = CAUTIONS['HORMONE'] ?? '';
@@ -137,8 +138,8 @@ export function batchesSheet(pages: LivingPages): SheetModel {
     .validate({
       range: batches.own('strip'),
       kind: 'date',
-      min: 36526,
-      max: 73050,
+      min: FIRST_DAY,
+      max: LAST_DAY,
       message: 'Day and hour of stripping.',
     })
     .validate({

@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import { styled } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -193,8 +194,8 @@ function bookedTable(pages: LivingPages, sheet: SheetBuilder): void {
     .validate({
       range: booked.own('date'),
       kind: 'date',
-      min: 36526,
-      max: 73050,
+      min: FIRST_DAY,
+      max: LAST_DAY,
       message: 'Day of the money.',
     })
     .validate({

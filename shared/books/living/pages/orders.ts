@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
 import { VERDICT_LOOKS } from '../../../maths/verdict';
 import type { Content } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -115,8 +116,8 @@ export function ordersSheet(pages: LivingPages): SheetModel {
     .validate({
       range: guard('due'),
       kind: 'date',
-      min: 36526,
-      max: 73050,
+      min: FIRST_DAY,
+      max: LAST_DAY,
       message: 'Day the fish are fetched.',
     })
     .validate({ range: guard('price'), kind: 'decimal', min: 0, max: 1e9, message: 'Price of one fish.' })

@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
 import { addressOf } from '../../../sheet/formula/address';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -141,8 +142,8 @@ export function vatsSheet(pages: LivingPages, bars: SheetBuilder | undefined): S
     .validate({
       range: vats.own('outFrom', 'outUntil'),
       kind: 'date',
-      min: 36526,
-      max: 73050,
+      min: FIRST_DAY,
+      max: LAST_DAY,
       message: 'Days it cannot be used.',
     });
   staysTable(pages, sheet);

@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
 import type { OrderBook } from '../../../season/book/orderBook';
 import type { SheetModel } from '../../../sheet/workbook/model';
 import type { LivingPages } from '../context';
@@ -47,8 +48,8 @@ export function broodSheet(pages: LivingPages): SheetModel {
     sheet.validate({
       range: (table as typeof females).own('lastUsed', 'goneOn'),
       kind: 'date',
-      min: 36526,
-      max: 73050,
+      min: FIRST_DAY,
+      max: LAST_DAY,
       message: 'A day; empty if never.',
     });
   sheet.validate({

@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
 import { MATERIALS, PREPARATIONS } from '../../../run/fields';
 
 /**
@@ -56,8 +57,8 @@ export const SETUP_FIELDS: readonly SetupField[] = [
     label: 'Planned on',
     kind: 'date',
     unit: '',
-    min: 36526,
-    max: 73050,
+    min: FIRST_DAY,
+    max: LAST_DAY,
     format: 'ddd d mmm yyyy',
   },
   {

@@ -1,4 +1,5 @@
 // Long: the sheet of tables and its reader, side by side.
+import { FIRST_DAY, LAST_DAY } from '../../../../shared/season/figures/days';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { PRODUCTS } from '../../../../shared/run/fields';
@@ -102,8 +103,6 @@ function linesOf(form: SeasonForm): Readonly<Record<TableKey, readonly Line[]>> 
   };
 }
 
-const FIRST_DAY = 36_526;
-const LAST_DAY = 73_050;
 const validationOf = ({ items, kind, title }: TableColumn, range: string): ValidationModel | undefined =>
   items
     ? { range, kind: 'list', items, message: `${title}: ${items.join(', ')}.` }
