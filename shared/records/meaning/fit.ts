@@ -447,7 +447,8 @@ function tagFit(field: FieldName, content: ColumnContent, isNumbered: boolean): 
 }
 
 const WORDS_WEIGH = 4;
-const LEAST_WORDS = 0.3;
+/** Words worth less say nothing. */
+export const LEAST_WORDS = 0.3;
 
 /** All that speaks for a column being the field, as one number; -Infinity where it cannot be. */
 export function scoreOf(field: FieldName, evidence: Evidence, content: ColumnContent): number {

@@ -8,7 +8,7 @@ import { edge } from './check';
 import { STRANGE } from './headings';
 
 /** What one column alone is read as, no neighbour asked, changes at numbers somebody chose. */
-const contentIn = (cells: readonly Cell[]): ReturnType<typeof contentOf> =>
+export const contentIn = (cells: readonly Cell[]): ReturnType<typeof contentOf> =>
   contentOf({
     length: cells.length,
     cellAt: (i) => cells[i] ?? null,
