@@ -19,6 +19,9 @@ export interface Beside {
   readonly airing?: 'can' | 'cannot';
   readonly stocked?: boolean;
   readonly target?: number;
+  /** The window. */
+  readonly bottom?: number;
+  readonly top?: number;
   readonly material?: 'soda ash' | 'hydrated lime';
   readonly origin?: OriginName;
   /** µS/cm. */
@@ -34,6 +37,8 @@ export const answered = (
     airing = 'can',
     stocked = false,
     target = 7,
+    bottom = 6.5,
+    top = 7.5,
     material = 'soda ash',
     origin = 'unknown',
     conductivity = 0,
@@ -61,8 +66,8 @@ export const answered = (
   const [b, log] = [beliefsOf(given), logOf(given)];
   const aim = aimOf({
     target,
-    bottom: 6.5,
-    top: 7.5,
+    bottom,
+    top,
     step: 1,
     stocked,
     meter,
