@@ -173,6 +173,13 @@ export const NEAR: readonly Near[] = [
     answers: ['', 'misfit'],
   },
   {
+    number: 'reading errors left unexplained from which a part-dose is halved',
+    value: MISFIT,
+    below: () => limitOf(dosed(5.5, [0.6, 5.6], [0.6, 6.08])),
+    above: () => limitOf(dosed(5.5, [0.6, 5.6], [0.6, 6.1])),
+    answers: ['top', 'doubt'],
+  },
+  {
     number: 'the same where a reading lay lower than its dose should bring',
     value: GROWTH.doubtful,
     below: () => growth([...rested(5.2), [0.4, 5.3], [0, 5.33], [0, 5.33]], 0.4),
