@@ -1,4 +1,6 @@
 import type { Near } from '../base/near';
+import type { StoredValue } from './cells/stored';
+import { Finder } from './share/decisions/headings';
 import { LeftValues } from './share/leaveOut/values';
 import { placesText } from './share/places';
 import { text } from './share/proof/page';
@@ -11,6 +13,24 @@ const left = (raw: string): LeftValues => {
 };
 const places = (count: number): string => placesText(Array.from({ length: count }, (_, i) => `B${i + 1}`));
 const longest = (length: number): number => text('x'.repeat(length)).value.raw.length;
+
+const word = (raw: string): StoredValue => ({ type: 'str', raw });
+/** Headings of one column under each other of which the later are not told. */
+function untold(headings: readonly string[]): number {
+  const finder = new Finder(new Map(headings.map((_, row) => [row, new Set([0])])));
+  headings.forEach((heading, row) => {
+    finder.add(row, 0, word(heading));
+  });
+  const [column] = finder.columns('A');
+  return headings.length - (column?.heading.split(' / ').length ?? 0);
+}
+/** Columns found under so many words of which the first stands over a filled cell. */
+function under(words: number): number {
+  const finder = new Finder(new Map());
+  for (let i = 0; i < words; i++) finder.add(0, i, word(`Word ${i}`));
+  finder.add(1, 0, { type: 'n', raw: '7' });
+  return finder.columns('A').length;
+}
 
 export const NEAR: readonly Near[] = [
   {
@@ -40,5 +60,19 @@ export const NEAR: readonly Near[] = [
     below: () => [...left('Baba').spellings()],
     above: () => [...left('Babas').spellings()],
     answers: [[], ['babas']],
+  },
+  {
+    number: 'Headings of one column that are told',
+    value: 3,
+    below: () => untold(['Tank', 'Litres', 'Deep']),
+    above: () => untold(['Tank', 'Litres', 'Deep', 'Wide']),
+    answers: [0, 1],
+  },
+  {
+    number: 'Headings of which one must stand over a filled cell',
+    value: 3,
+    below: () => under(3),
+    above: () => under(4),
+    answers: [1, 0],
   },
 ];

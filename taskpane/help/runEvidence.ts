@@ -278,7 +278,7 @@ export function evidenceRows(): readonly EvidenceRow[] {
       'about 120',
       ['CONC98'],
       first('=SPAWN.AIR.MINUTES(30000,0.05,1000,7)', 2),
-      [100, 140],
+      [115, 120],
     ),
     row(
       'Females for nine runs in ten',

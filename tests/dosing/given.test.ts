@@ -34,3 +34,10 @@ test('after a refill only what went in since counts', () => {
   ];
   expect(vatAdvice({ ...SETUP, canAir: false }, events).total).toBe(2);
 });
+
+test('what a spoon holds is less sure than what is weighed: the pH expected after it spreads wider', () => {
+  const events = [event('filled', { litres: 1000 }), reading(5.4), dose(6)];
+  const after = (spoons: readonly number[]) => vatAdvice({ ...SETUP, spoons, canAir: false }, events).now;
+  const [weighed, levelled] = [after([]), after([5])];
+  expect(weighed && levelled && levelled.high - levelled.low > weighed.high - weighed.low).toBe(true);
+});

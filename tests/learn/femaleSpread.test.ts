@@ -119,3 +119,22 @@ test('by way of the sheet of rates into the odds of a season', () => {
   expect(ownFigures(() => ({}), spread).spreads.eggs?.females).toBe(spread);
   expect(ownFigures(() => ({}), femaleSpreadOf(learnRates([]).rates)).spreads.eggs).toBeUndefined();
 });
+
+test('where eggs of a gram were counted, small eggs make a female give more', () => {
+  const both = (eggsPerGram: number, other: number) =>
+    femalesByRun(
+      [eggsPerGram, other].map((count, f) =>
+        record(5 + f, {
+          run: 'R1',
+          date: 45_300,
+          female: `F${f}`,
+          femaleWeight: 1,
+          eggWeight: 100,
+          eggsPerGram: count,
+        }),
+      ),
+    )[0]?.map((x) => Math.exp(x));
+  const [more = NaN, less = NaN] = both(800, 600) ?? [];
+  expect(more).toBeCloseTo(80, 6);
+  expect(less).toBeCloseTo(60, 6);
+});

@@ -31,6 +31,19 @@ test.each([
     [[100], [0, 5]],
   ],
   ['two stand in', [100], [[[0, 100]], [[0, 60]], [[0, 40]]], [[50], [30], [20]]],
+  ['it stands in with one fish', [10], [[[0, 10]], [[0, 1]]], [[9], [1]]],
+  [
+    'it stands in for one fish, the first has another buyer',
+    [1, 5],
+    [
+      [
+        [0, 1],
+        [1, 5],
+      ],
+      [[0, 1]],
+    ],
+    [[0, 5], [1]],
+  ],
   ['one fish is not shared', [1], [[[0, 1]], [[0, 1]]], [[1], [0]]],
 ] as const)('%s', (_, numbers, shares, given) => {
   const batches = shares.map((own, i) => batch(i, ...own));

@@ -33,6 +33,18 @@ test.each([
   ['900 g', KILOGRAMS, 0.9],
   ['1,2', KILOGRAMS, 1.2],
   ['1.2 kg', KILOGRAMS, 1.2],
+  ['1½ kg', KILOGRAMS, 1.5],
+  ['1⅓ kg', KILOGRAMS, 1.333333],
+  ['2⅔', KILOGRAMS, 2.666667],
+  ['¼', KILOGRAMS, 0.25],
+  ['1¾', KILOGRAMS, 1.75],
+  ['1⅛', KILOGRAMS, 1.125],
+  ['⅜ kg', KILOGRAMS, 0.375],
+  ['⅝', KILOGRAMS, 0.625],
+  ['⅞', KILOGRAMS, 0.875],
+  // Digits of one script that follow on another row of the same: a phone's outlined and narrow ones.
+  ['𝟚𝟘𝟘𝟘', FISH, 2000],
+  ['𝟷𝟸𝟶𝟶', FISH, 1200],
   // Only one reading is a weight a female has.
   ['1,250', KILOGRAMS, 1.25],
   ['2 lb', KILOGRAMS, 0.90718474],

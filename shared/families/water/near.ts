@@ -19,6 +19,9 @@ export interface Beside {
   readonly airing?: 'can' | 'cannot';
   readonly stocked?: boolean;
   readonly target?: number;
+  /** The window. */
+  readonly bottom?: number;
+  readonly top?: number;
   readonly material?: 'soda ash' | 'hydrated lime';
   readonly origin?: OriginName;
   /** µS/cm. */
@@ -26,20 +29,22 @@ export interface Beside {
   /** What the meter showed in a buffer of pH 7. */
   readonly bufferRead?: number | undefined;
 }
+const ORDINARY: Required<Beside> = {
+  meter: 'good',
+  airing: 'can',
+  stocked: false,
+  target: 7,
+  bottom: 6.5,
+  top: 7.5,
+  material: 'soda ash',
+  origin: 'unknown',
+  conductivity: 0,
+  bufferRead: undefined,
+};
 /** The whole answer; undefined where it is refused. */
-export const answered = (
-  lines: readonly Line[],
-  {
-    meter = 'good',
-    airing = 'can',
-    stocked = false,
-    target = 7,
-    material = 'soda ash',
-    origin = 'unknown',
-    conductivity = 0,
-    bufferRead = undefined,
-  }: Beside = {},
-): Advice | undefined => {
+export const answered = (lines: readonly Line[], beside: Beside = {}): Advice | undefined => {
+  const asked: Required<Beside> = { ...ORDINARY, ...beside };
+  const { meter, material, origin, conductivity, bufferRead } = asked;
   const given: TitrationInputs = {
     volume: 1000,
     doses: lines.map(([grams]) => grams),
@@ -59,16 +64,7 @@ export const answered = (
     bufferValue: 7,
   };
   const [b, log] = [beliefsOf(given), logOf(given)];
-  const aim = aimOf({
-    target,
-    bottom: 6.5,
-    top: 7.5,
-    step: 1,
-    stocked,
-    meter,
-    material,
-    airing,
-  });
+  const aim = aimOf({ ...asked, step: 1 });
   return isError(b) || isError(log) || isError(aim) ? undefined : advise(b, log, aim);
 };
 /** Action and first reason. */

@@ -40,6 +40,26 @@ const airedAgain = (ph: number): readonly Line[] => [
   [0, ph, AIRED],
   [0, ph, AIRED],
 ];
+/** The same towards a window so low that a surely standing pH is not clear of its edge yet. */
+const sourWindow = (ph: number): string =>
+  said(
+    [
+      [0, 4.6],
+      [0, 5, AIRED],
+      [0, 5, AIRED],
+      [0.5, 5.5, '', 5.5],
+      [0, ph, AIRED, ph],
+      [0, ph, AIRED, ph],
+    ],
+    { bottom: 5.5, top: 6.5, target: 6.4 },
+  );
+/** The same towards a window so narrow that a cheap meter leaves no room for a dose. */
+const noRoom = (ph: number): string =>
+  said([...dosed(5.8, [1, 6.3], [0.5, ph - 0.02]), [0, ph, AIRED, ph], [0, ph, AIRED, ph]], {
+    meter: 'cheap',
+    top: 6.7,
+    target: 6.6,
+  });
 const nextMorning = (ph: number): readonly Line[] => [
   ...dosed(5.6, [1.5, 6.4], [0.6, 6.6]),
   [0, ph, 'night'],
@@ -99,9 +119,16 @@ export const NEAR: readonly Near[] = [
   {
     number: 'pH above the bottom of the window at which dosed water stands clear of it',
     value: CLEAR,
-    below: () => said(airedAgain(6.65)),
-    above: () => said(airedAgain(6.69)),
+    below: () => sourWindow(5.645),
+    above: () => sourWindow(5.65),
     answers: ['dose limited', 'done inWindow'],
+  },
+  {
+    number: 'times a rise worth a dose by which water with no room for more may stand below the window',
+    value: 2,
+    below: () => noRoom(6.34),
+    above: () => noRoom(6.36),
+    answers: ['stop noUse', 'watch littleLeft'],
   },
   {
     number: 'pH by which dosed water will sink from which air is asked for',
@@ -144,6 +171,13 @@ export const NEAR: readonly Near[] = [
     below: () => doubt(2.99),
     above: () => doubt(3.01),
     answers: ['', 'misfit'],
+  },
+  {
+    number: 'reading errors left unexplained from which a part-dose is halved',
+    value: MISFIT,
+    below: () => limitOf(dosed(5.5, [0.6, 5.6], [0.6, 6.08])),
+    above: () => limitOf(dosed(5.5, [0.6, 5.6], [0.6, 6.1])),
+    answers: ['top', 'doubt'],
   },
   {
     number: 'the same where a reading lay lower than its dose should bring',

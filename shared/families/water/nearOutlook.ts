@@ -38,6 +38,14 @@ function likelier(series: Series): string | undefined {
   const beliefs = answered(rested(5.6))?.segment.beliefs;
   return beliefs && likelierProduct(beliefs, series, posterior(beliefs, series), 'soda ash')?.name;
 }
+/** The same where the readings miss the product told by so many errors. */
+function unlike(misfit: number): string | undefined {
+  const series = { doses: [0, 0.04, 0.08], readings: [5.2, 5.95, 6.25] };
+  const beliefs = answered(rested(5.6))?.segment.beliefs;
+  return (
+    beliefs && likelierProduct(beliefs, series, { ...posterior(beliefs, series), misfit }, 'soda ash')?.name
+  );
+}
 const stocked = (ph: number): number =>
   Math.round(1e6 * (answered(rested(ph), { stocked: true })?.dose ?? NaN)) / 1000;
 
@@ -61,6 +69,13 @@ export const NEAR: readonly Near[] = [
     value: 50,
     below: () => likelier({ doses: [0, 0.04, 0.08], readings: [5.2, 6.5, 6.8] }),
     above: () => likelier({ doses: [0, 0.04, 0.08], readings: [5.2, 5.95, 6.25] }),
+    answers: [undefined, 'baking soda'],
+  },
+  {
+    number: 'misfit from which the product named is doubted',
+    value: 1,
+    below: () => unlike(0.98),
+    above: () => unlike(1.02),
     answers: [undefined, 'baking soda'],
   },
   {

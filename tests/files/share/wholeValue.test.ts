@@ -21,3 +21,16 @@ test.each([
 ])('“%s” alone is such a value: %s', (text, is) => {
   expect(values.isWhole(text)).toBe(is);
 });
+
+/** A hundredth for each percent: the value of a cell that shows 12.5 % is 0.125. */
+test.each([
+  ['0.125', '12.5%', true],
+  ['0.125', '12,5%', true],
+  ['12.5', '12.5%', true],
+  ['0.125', '125%', false],
+  ['12.5', '1250%', true],
+])('%s left out is found in “%s”: %s', (raw, text, is) => {
+  const left = new LeftValues();
+  left.add({ type: 'n', raw });
+  expect(left.in(text)).toBe(is);
+});

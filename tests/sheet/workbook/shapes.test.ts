@@ -71,3 +71,8 @@ test('formulas that differ in more than their row are not taken for one another'
   ] as const)
     expect([a, seen(5, a) === seen(9, b)]).toEqual([a, false]);
 });
+
+test('columns of three letters are columns, words of four are not', () => {
+  expect(seenFrom(11, '=AAA12*2')).toBe(seenFrom(12, '=AAA13*2'));
+  expect(seenFrom(11, '=AAAA12*2')).not.toBe(seenFrom(12, '=AAAA13*2'));
+});

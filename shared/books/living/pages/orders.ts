@@ -15,6 +15,10 @@ const maybe = (n: number | undefined): Content => n ?? {};
 export const ODDS_HOLD = 0.9; // chosen here, no source
 /** A weight that falls short by less than this part is met. */
 const WEIGHT_HOLDS = 0.95; // chosen here, no source
+/** Conditions over cells: the lightest fish an order gets, the fish that are expected for it now. */
+export const isTooLight = (lightest: string, wanted: string): string =>
+  `${lightest}<${WEIGHT_HOLDS}*${wanted}`;
+export const areFewer = (now: string, planned: string): string => `${now}<${ODDS_HOLD}*${planned}`;
 
 const planOf = (pages: LivingPages, order: BookedOrder): OrderPlan | undefined =>
   pages.plan.orders.find(({ order: { name } }) => name === order.name);
@@ -166,7 +170,7 @@ export function promisesSheet(pages: LivingPages): SheetModel {
       heavy: `=SUMPRODUCT(MAX(${of}*${shares.range('heavyOn')}))`,
       lightest: `=SUMPRODUCT(MIN((${shares.range('order')}<>${here('order')})*1000000+${shares.range('gramsThen')}))`,
       changed:
-        `=IF(${here('line')}=0,"plan again",IF(OR(${now('cancelled')}="yes",AND(${now('number')}>0,N(${now('delivered')})>=${now('number')})),"",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${here('lightest')}<${WEIGHT_HOLDS}*${now('grams')}),"too light, plan again",IF(${now('expected')}<${ODDS_HOLD}*${here('planned')},"fewer fish, plan again",""))))))))`.replaceAll(
+        `=IF(${here('line')}=0,"plan again",IF(OR(${now('cancelled')}="yes",AND(${now('number')}>0,N(${now('delivered')})>=${now('number')})),"",IF(ISERROR(${here('ready')}),"not calculated here",IF(${now('due')}<{today},"its day is past",IF(AND(${here('ready')}>0,${now('due')}<${here('ready')}),"too late",IF(OR(${now('product')}<>${here('product')},${now('number')}>${here('number')},${now('due')}<>${here('due')},${now('grams')}<>${here('grams')}),"plan again",IF(AND(${now('grams')}>0,${here('ready')}>0,${isTooLight(here('lightest'), now('grams'))}),"too light, plan again",IF(${areFewer(now('expected'), here('planned'))},"fewer fish, plan again",""))))))))`.replaceAll(
           '{today}',
           pages.fx('{today}'),
         ),

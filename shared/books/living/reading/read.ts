@@ -4,6 +4,7 @@ import { isError } from '../../../base/values';
 import { VERDICTS, verdictOf, verdictText } from '../../../maths/verdict';
 import type { Verdict } from '../../../maths/verdict';
 import { VAT_STAGES } from '../../../season/figures/stages';
+import { MORNING } from '../../../season/problem';
 import { BATCH_STATES } from '../../../season/types';
 import type { Allocation, BatchState, BatchStay, PlanFinding, SeasonBatch } from '../../../season/types';
 import { PRICE_FIELDS, SETUP_FIELDS } from '../workings/setupFields';
@@ -56,8 +57,8 @@ export function bookSheetNames(suffix: string, there: readonly string[] = []): r
   return NAMES.map((name) => `${words ? ownSheetName(words, name) : name}${suffix}`);
 }
 
-/** A book is known by this share of its sheets: one or two may have been renamed, which reading then says. */
-const ENOUGH = 0.6;
+/** A book is known though so many of its sheets are not there or were renamed, which reading then says. */
+const MOST_MISSING = 5;
 /** What stands behind the sheet names of each book in a workbook, the one that stands first in it first. */
 export function booksIn(sheetNames: readonly string[]): readonly string[] {
   const names = new Set(sheetNames);
@@ -69,8 +70,7 @@ export function booksIn(sheetNames: readonly string[]): readonly string[] {
     stems.flatMap((stem) => (name.startsWith(stem) ? [name.slice(stem.length)] : [])),
   );
   return [...new Set(suffixes)].filter(
-    (suffix) =>
-      bookSheetNames(suffix, sheetNames).filter((name) => names.has(name)).length >= ENOUGH * READ.length,
+    (suffix) => bookSheetNames(suffix, sheetNames).filter((name) => !names.has(name)).length <= MOST_MISSING,
   );
 }
 
@@ -154,7 +154,7 @@ const isHeadingOfOther = (row: readonly Cell[] | undefined, own: readonly string
 /** A text this long under the first heading of a table is a note below it, not a name. */
 const NOTE = 60;
 /** A table ends at the title of the next one, at a note below it, or in two empty rows. */
-function endsBefore(
+export function endsBefore(
   cells: readonly Cell[],
   next: readonly Cell[] | undefined,
   titles: readonly string[],
@@ -223,6 +223,7 @@ const fishOf = (line: Line<'family' | 'lastUsed' | 'goneOn'>) => ({
 const stateOf = (value: Entry): SeasonBatch['state'] =>
   BATCH_STATES.find((state) => state === value) ?? 'planned';
 
+type Count = Pick<SeasonBatch['counts'][number], 'stage' | 'number'>;
 type Log = Line<keyof typeof columns.LOG>;
 const countsOf = (log: readonly Log[]): SeasonBatch['counts'] =>
   log.flatMap((line) =>
@@ -288,7 +289,9 @@ function knownOf(work: Line<columns.WorkingKey> | undefined): Pick<SeasonBatch, 
   return { known: { eggs, counted, lost, sold } };
 }
 
-const MORNING = 8 / 24;
+/** A count of the tables that the log holds too, to the fish. */
+export const isSameCount = (a: Count, b: Count): boolean =>
+  a.stage === b.stage && Math.abs(a.number - b.number) < 0.5;
 
 function batchesOf(sheets: Sheets): SeasonBatch[] {
   const lines = tableOf(sheets, 'batches', columns.BATCHES, 'batch').filter((b) => b.strip !== undefined);
@@ -323,7 +326,7 @@ function batchesOf(sheets: Sheets): SeasonBatch[] {
     };
     const counts = countsOf(by(log));
     const more = tableCounts(by(eggs)[0], by(fry)[0], clock).filter(
-      (count) => !counts.some((c) => c.stage === count.stage && Math.abs(c.number - count.number) < 0.5),
+      (count) => !counts.some((one) => isSameCount(one, count)),
     );
     return {
       ...clock,

@@ -83,7 +83,7 @@ function carriedOf(pages: LivingPages, typed: TypedActuals): Carried[] {
   ] as Carried[];
 }
 
-const textOf = (value: unknown): string =>
+export const textOf = (value: unknown): string =>
   typeof value === 'number' && value > A_DAY
     ? `${dayText(value)}${Number.isInteger(value) ? '' : ` ${timeText(value)}`}`
     : String(value ?? '');

@@ -80,8 +80,6 @@ export interface Advice {
   readonly reasons: readonly AdviceReason[];
   readonly cloud: Cloud;
   readonly segment: Segment;
-  /** The model cannot follow the readings. */
-  readonly isMisfit: boolean;
 }
 
 /** No vat is led above this, whatever the window (the top of what most texts want for eggs and fry). */
@@ -150,6 +148,7 @@ interface View {
   readonly airedValues: readonly number[];
   readonly read: number;
   readonly wasLow: boolean;
+  /** The model cannot follow the readings. */
   readonly isMisfit: boolean;
 }
 
@@ -186,7 +185,6 @@ const answer = (v: View, action: Action, reasons: readonly AdviceReason[]): Advi
   reasons: [...reasons, ...doubts(v)],
   cloud: v.cloud,
   segment: v.segment,
-  isMisfit: v.isMisfit,
 });
 
 /** What does not fit, of a series and of what it says about the water. */
@@ -233,7 +231,7 @@ export const advise = (b: Beliefs, log: Log, aim: Aim): Advice => {
     airedValues,
     read: segment.vatReading ?? (entry ? levelOf(entry) : NaN),
     wasLow,
-    isMisfit: segment.series.readings.length > 1 && cloud.misfit > MISFIT,
+    isMisfit: cloud.misfit > MISFIT,
   };
   if (suspect) return answer(v, 'readAgain', [suspectReason(suspect)]);
   if (isUnusual) return answer(v, 'readAgain', [{ code: 'unusual', read: v.read }]);

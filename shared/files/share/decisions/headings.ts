@@ -39,7 +39,7 @@ interface Row {
 }
 
 /** Words side by side over filled cells are headings; the block below, down to an empty row, holds none. */
-class Finder {
+export class Finder {
   private readonly rows: Row[] = [];
   private readonly counts = new Map<number, number>();
   private readonly found = new Map<number, { readonly words: string[]; readonly row: number }>();

@@ -139,14 +139,14 @@ export function ruleReads(
   const place = { row: first?.top ?? 0, column: first?.left ?? 0 };
   return pieces.flatMap((piece) => {
     const { found } = finder.piece(text, piece, sheet, place);
-    if ((piece.kind !== 'cell' && piece.kind !== 'area') || !first) return found;
+    if (piece.kind !== 'cell' && piece.kind !== 'area') return found;
     const word = text.slice(piece.at, piece.end);
     return found.flatMap((one) => [
       one,
       ...cells.map((area) => {
         const [a, b] = [
-          parseArea(moveReference(word, area.top - first.top, area.left - first.left)),
-          parseArea(moveReference(word, area.bottom - first.top, area.right - first.left)),
+          parseArea(moveReference(word, area.top - place.row, area.left - place.column)),
+          parseArea(moveReference(word, area.bottom - place.row, area.right - place.column)),
         ];
         return { sheet: one.sheet, area: a && b ? union(a, b) : one.area };
       }),

@@ -182,7 +182,7 @@ const lastEnd = ({ holds }: Batch, stage: number): number =>
   holds.reduce((last, hold) => (hold.stage === stage ? Math.max(last, hold.to) : last), -Infinity);
 
 /** Batches an order that is short may hope for: its fish fit, and stand long enough for others' sake. */
-function hopesOf(schedule: BatchSchedule, batches: readonly Batch[]): Link[][] {
+export function hopesOf(schedule: BatchSchedule, batches: readonly Batch[]): Link[][] {
   const { problem } = schedule;
   const placeOf = new Map(batches.map(({ day, fixed }, i) => [fixed ? -1 - i : day, i]));
   return problem.tasks.map(({ candidates }, t) => {

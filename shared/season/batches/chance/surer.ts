@@ -91,8 +91,8 @@ export function* surestSteps(
   for (const [i, part] of ON_TOP.entries()) {
     if (now.low.length === 0) break;
     const { low, score, unlikely } = now;
-    const more = problem.tasks.map(({ wanted }, t) => (low.includes(t) ? part * wanted : 0));
-    const tasks = problem.tasks.map((task, t) => ({ ...task, wanted: task.wanted + (more[t] ?? 0) }));
+    const more = new Map(low.map((t) => [t, part * (problem.tasks[t]?.wanted ?? 0)]));
+    const tasks = problem.tasks.map((task, t) => ({ ...task, wanted: task.wanted + (more.get(t) ?? 0) }));
     const wider = yield* within(
       searchSteps({ ...problem, tasks }, { ...effort, looks: effort.looks * EFFORT }),
       i / ON_TOP.length,
@@ -101,7 +101,7 @@ export function* surestSteps(
     const back: BatchSchedule = {
       ...wider,
       problem,
-      need: wider.need.map((need, t) => Math.max(0, need - (more[t] ?? 0))),
+      need: wider.need.map((need, t) => Math.max(0, need - (more.get(t) ?? 0))),
     };
     const next = surenessOf(book, back);
     if (next.score > score && next.unlikely.every((t) => unlikely.includes(t))) [best, now] = [back, next];

@@ -1,0 +1,3 @@
+import { holdPairs } from './pairs';
+
+holdPairs('functions');
