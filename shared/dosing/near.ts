@@ -2,7 +2,7 @@ import type { Near } from '../base/near';
 import type { VatEvent } from './events';
 import { EMPTY_LINE } from './log';
 import type { VatAdvice, VatSetup } from './vat';
-import { ALLOWED, BETWEEN, STEP, TRIED, vatAdvice } from './vat';
+import { ALLOWED, FILLINGS_DIFFER, STEP, TRIED, vatAdvice } from './vat';
 import { gramsText, vatSentences } from './say';
 import { measuresFor } from './spoons';
 import { mixMinutes } from './waits';
@@ -126,8 +126,8 @@ export const NEAR: readonly Near[] = [
     answers: ['otherWater', 'sameWater'],
   },
   {
-    number: 'spread between two fillings, as times that of the first',
-    value: BETWEEN.share,
+    number: 'meq/L by which two fillings of one water differ at least',
+    value: FILLINGS_DIFFER,
     below: () => water(6.39),
     above: () => water(6.42),
     answers: ['sameWater', 'otherWater'],

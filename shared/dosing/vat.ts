@@ -220,8 +220,8 @@ const moments = (cloud: Cloud, values: readonly number[]): { mean: number; sd: n
   return { mean, sd: Math.sqrt(square) };
 };
 
-/** Two fillings from one source are not quite one water (judgement): share of the spread, and meq/L. */
-export const BETWEEN = { share: 1.3, least: 0.004 } as const;
+/** Two fillings from one source are not quite one water (judgement): they differ by this at least, meq/L. */
+export const FILLINGS_DIFFER = 0.004;
 
 /** The vat of the same water that all others go back to. */
 const rootOf = (setup: VatSetup, vats: readonly VatSetup[]): VatSetup | undefined => {
@@ -249,7 +249,7 @@ const priorOf = (
   const { mean, sd } = moments(study.advice.cloud, alkalinities(study, isFromTank));
   return {
     mean,
-    sd: Math.max(BETWEEN.least, BETWEEN.share * sd),
+    sd: Math.max(FILLINGS_DIFFER, sd),
     isAired: isFromTank && study.advice.segment.isAired,
     as: root.name,
   };

@@ -138,3 +138,14 @@ test('where eggs of a gram were counted, small eggs make a female give more', ()
   expect(more).toBeCloseTo(80, 6);
   expect(less).toBeCloseTo(60, 6);
 });
+
+test('a female that gave nothing was not ready: she tells nothing of how females differ', () => {
+  const gave = (grams: readonly number[]) =>
+    femalesByRun(
+      grams.map((eggWeight, f) =>
+        record(5 + f, { run: 'R1', date: 45_300, female: `F${f}`, femaleWeight: 1, eggWeight }),
+      ),
+    ).map((run) => run.length);
+  expect(gave([100, 120, 0])).toEqual([2]);
+  expect(gave([100, 120, 90])).toEqual([3]);
+});

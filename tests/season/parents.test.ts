@@ -119,8 +119,8 @@ describe('what may be promised of a batch', () => {
     ]);
     expect([all.feeding.fry, all.feeding.fingerlings, all.nursing]).toEqual([near(1), near(1), near(1)]);
   });
-  test('nothing where more batches are lost than may miss', () => {
-    expect(safety({ lost: 0.3 }).females.fry[5]).toBe(0);
+  test('where more batches are lost than may miss, what those bring that are not lost', () => {
+    expect(safety({ lost: 0.3 }).females.fry[5]).toEqual(near(1));
     expect(safety({ lost: 0.1 }).females.fry[5]).toEqual(near(1));
     expect(safety({ lost: 0.3 }).feeding.fry).toEqual(near(1));
   });

@@ -24,6 +24,8 @@ test.each([
   [-2.5, celsius, '−2.5 °C'],
   [46447.9375, moment, '2027-03-01 22:30'],
   [0, gram, '0.00 g'],
+  [999_999_999_999, count, '999 999 999 999'],
+  [1_000_000_000_000, count, '1.0000e+12'],
   [-0.001, money, '−0.001 money'],
 ])('%d in %p is printed as %s', (value, quantity, printed) => {
   expect(plain(showWithUnit(value, quantity))).toBe(printed);

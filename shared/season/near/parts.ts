@@ -2,10 +2,11 @@ import type { Near } from '../../base/near';
 import { assumed } from '../../families/assumptions';
 import { temperatureOn } from '../figures/clock';
 import { productOf } from '../figures/product';
+import { safetyOf, shareFor } from '../batches/chance/safety';
 import { shareSpreadOf } from '../figures/spreads';
 import { chooseFemales } from '../parents';
 import { chooseVats, isFree } from '../vats';
-import { TODAY, smallPlan } from './small';
+import { TODAY, smallBook, smallPlan } from './small';
 
 /** Days, water and fish of a plan, each from its own few figures. */
 
@@ -52,10 +53,20 @@ const strippedOf = (eggs: readonly number[], need: number): readonly number[] =>
     5,
     false,
   ).map((i) => eggs[i] ?? 0);
+/** Share of the expected fry that a run of two females, lost once in fifty, is planned with. */
+const plannedWith = (certainty: number): number =>
+  shareFor(safetyOf(smallBook({ certainty, lost: 0.02 }), assumed({})), 'fry', 2);
 const SMALL_VATS = [500, 300, 300, 150, 150, 150, 150, 150, 150];
 const FEMALES = [500, 300, 300, 150, 150, 150, 150, 150, 150, 150];
 
 export const NEAR: readonly Near[] = [
+  {
+    number: 'Share of runs that are not lost for which one is planned at most',
+    value: 0.99,
+    below: () => plannedWith(0.967) > plannedWith(0.985),
+    above: () => plannedWith(0.973) > plannedWith(0.985),
+    answers: [true, false],
+  },
   {
     number: 'Days at least from first food to fry',
     value: 7,

@@ -110,7 +110,7 @@ const poor = (stage: string, number: number): number =>
 
 /** How far planning says it is, step by step, where chance makes an order unsure. */
 const shown = (step: number): number | undefined => {
-  const book = smallBook({ orders: [order(10_000)], ...fish(6), lost: 0.3 });
+  const book = smallBook({ orders: [order(60_000)], ...fish(6), lost: 0.3 });
   const shares = [...planBatchesSteps(book, { draws: 100, effort: LITTLE })];
   const share = shares[step];
   return share === undefined ? undefined : Math.round(1000 * share) / 1000;

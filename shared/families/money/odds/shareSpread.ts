@@ -80,8 +80,8 @@ export function shareSpread(mean: number, deviation: number): ShareAt {
   if (!(deviation > 0) || mean <= 0 || mean >= 1) return () => mean;
   const table = tableOf(mean, deviation);
   return (z) => {
-    const at = Math.min(POINTS - 1.000001, Math.max(0, (z + REACH) / STEP));
-    const i = Math.floor(at);
+    const at = Math.min(POINTS - 1, Math.max(0, (z + REACH) / STEP));
+    const i = Math.min(POINTS - 2, Math.floor(at));
     const low = table[i] ?? mean;
     return low + ((table[i + 1] ?? low) - low) * (at - i);
   };

@@ -18,6 +18,14 @@ export interface Safety {
 }
 export type ProductKey = 'fry' | 'fingerlings';
 
+/**
+ * Runs that are lost altogether bound how sure any batch can be: who asks for more is planned for as surely as this
+ * share of the runs that are not lost, the most one may ask for, and not for nothing at all.
+ */
+const SUREST = 0.99;
+const poorOf = ({ certainty, lost }: OrderBook): number =>
+  Math.max(1 - certainty, lost + (1 - lost) * (1 - SUREST));
+
 /** More females than this in one batch have the share of this many. */
 const MOST = 40;
 const DRAWS = 1200;
@@ -83,8 +91,7 @@ function draw(book: OrderBook, a: Assumed): Safety {
       (lists.fingerlings[n] ?? feedBig)[d] = share * nurse;
     }
   }
-  const at = (list: Float64Array, poor = 1 - book.certainty): number =>
-    Math.min(1, quantileOf(list.sort(), poor));
+  const at = (list: Float64Array, poor = poorOf(book)): number => Math.min(1, quantileOf(list.sort(), poor));
   // A vat that is too small spoils an order on top of eggs that are too few: water is given a rarer miss.
   const rare = (1 - book.certainty) / 2;
   // More females never make a batch less sure: dust of the draws is smoothed out.
