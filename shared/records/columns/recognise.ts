@@ -45,7 +45,8 @@ const LEAST_TO_COUNT = -0.5;
 /** Readings of one table that may turn out not to hold. */
 const MOST_REFUTED = 4;
 
-const kindWord = (content: ColumnContent): string =>
+type Kinds = Pick<ColumnContent, 'filled' | 'dates' | 'clocks' | 'words'>;
+export const kindWord = (content: Kinds): string =>
   content.filled === 0
     ? 'nothing'
     : content.dates + content.clocks > content.filled / 2
@@ -70,7 +71,7 @@ const isAllowed = (one: Candidate): boolean =>
   isClaim(one) || (one.because !== undefined && one.score >= LEAST_SCORE);
 
 /** Each meaning to one column, so that the whole table reads best: greedy first, then exchanges that gain. */
-function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
+export function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
   const claims = looked
     .flatMap((one) => one.candidates.filter(isAllowed).map((candidate) => ({ one, candidate })))
     .sort((a, b) => b.candidate.score - a.candidate.score);
