@@ -82,25 +82,26 @@ export function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
     given.set(one, candidate);
     holder.set(candidate.field, one);
   }
-  for (let pass = 0; pass < 3; pass++)
-    for (const { one, candidate } of claims) exchange(one, candidate, given, holder);
+  // Each exchange adds to the whole: this ends.
+  while (claims.filter(({ one, candidate }) => exchange(one, candidate, given, holder)).length > 0);
   return given;
 }
 
+/** Says whether the two were exchanged. */
 function exchange(
   one: Looked,
   wanted: Candidate,
   given: Map<Looked, Candidate>,
   holder: Map<FieldName, Looked>,
-): void {
+): boolean {
   const now = given.get(one);
   const other = holder.get(wanted.field);
-  if (!other || other === one || now?.field === wanted.field) return;
+  if (!other || other === one || now?.field === wanted.field) return false;
   const lost = given.get(other);
-  if (!lost) return;
+  if (!lost) return false;
   const free = (field: FieldName): boolean => !holder.has(field) || field === now?.field;
   const next = other.candidates.find((c) => isAllowed(c) && c.field !== wanted.field && free(c.field));
-  if (wanted.score + (next?.score ?? 0) <= (now?.score ?? 0) + lost.score + 0.05) return;
+  if (wanted.score + (next?.score ?? 0) <= (now?.score ?? 0) + lost.score + 0.05) return false;
   if (now) holder.delete(now.field);
   holder.set(wanted.field, one);
   given.set(one, wanted);
@@ -108,6 +109,7 @@ function exchange(
     given.set(other, next);
     holder.set(next.field, other);
   } else given.delete(other);
+  return true;
 }
 
 /** Would a thousandth of the numbers fit the field better? */
