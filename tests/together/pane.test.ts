@@ -1,4 +1,6 @@
 /** @jest-environment jsdom */
+import { planEachOnce } from './plannedOnce';
 import { together } from './together';
 
+planEachOnce();
 together('pane');

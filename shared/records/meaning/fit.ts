@@ -41,7 +41,7 @@ function addConcepts(text: string, share: number, into: Map<FieldName, number>):
 function addGuesses(text: string, share: number, into: Map<FieldName, number>): void {
   for (const { field, score } of guessHeader(text)) {
     const worth = share * OLD_LISTS * score;
-    if (score >= 0.5 && worth > (into.get(field) ?? 0)) into.set(field, worth);
+    if (worth > (into.get(field) ?? 0)) into.set(field, worth);
   }
 }
 
@@ -146,12 +146,13 @@ const SIZES: readonly (readonly [MeaningMark, FieldName])[] = [
   ['middle', 'gradeMiddle'],
   ['big', 'gradeBig'],
 ];
+const SIZE_WORTH = 0.55;
 /** "The little ones", "Large size": a size and nothing else over counts is a grade. */
 function sizesSaid({ said, unit }: HeadingSaid, words: Map<FieldName, number>): void {
   const marks = marksIn(said);
   if (unit || said.trim().length < 3 || said.trim().split(/\s+/).length > 3) return;
   for (const [mark, field] of SIZES)
-    if (marks.has(mark) && (words.get(field) ?? 0) < 0.55) words.set(field, 0.55);
+    if (marks.has(mark)) words.set(field, Math.max(SIZE_WORTH, words.get(field) ?? 0));
 }
 
 /** "<2 g", "2-5 cm" and ">5g" over counts are grades. */
@@ -405,13 +406,22 @@ const areAllDifferent = ({ words, wordKinds, filled }: ColumnContent): boolean =
 const areSerials = ({ middle, high }: ColumnContent): boolean =>
   middle > SERIAL_LOW && middle < SERIAL_HIGH && high < 1.15 * middle;
 
+/** What more than half of the cells are. */
+interface Mostly {
+  readonly usable: number;
+  readonly isDated: boolean;
+  readonly isNumbered: boolean;
+}
 /** Months and weeks are words, dates or small numbers; a week is never a whole date. */
-function periodFit(field: FieldName, content: ColumnContent, usable: number): number {
-  const [moments, words] = [(content.dates + content.clocks) / usable, content.words / usable];
-  const isDay = moments > 0.5 || (areSerials(content) && content.numbers > 0.5 * usable);
+function periodFit(
+  field: FieldName,
+  content: ColumnContent,
+  { usable, isDated, isNumbered }: Mostly,
+): number {
+  const isDay = isDated || (areSerials(content) && isNumbered);
   if (field === 'week' && isDay) return -2;
-  if (!isDay && content.numbers > 0.5 * usable && content.middle > (field === 'week' ? 53 : 12)) return -3;
-  return words > 0.3 || moments > 0.3 ? 0.3 : 0.1;
+  if (!isDay && isNumbered && content.middle > (field === 'week' ? 53 : 12)) return -3;
+  return Math.max(content.words, content.dates + content.clocks) > 0.3 * usable ? 0.3 : 0.1;
 }
 
 const wordsFit = (field: FieldName, content: ColumnContent, isNumbered: boolean): number =>
@@ -422,9 +432,11 @@ function textFit(field: FieldName, content: ColumnContent, { heading }: Evidence
   if (heading.times !== 1) return -3;
   const usable = content.filled - content.errors;
   if (usable <= 0) return -0.2;
-  if (field === 'month' || field === 'week') return periodFit(field, content, usable);
-  if ((content.dates + content.clocks) / usable > 0.5) return -3;
+  const isDated = (content.dates + content.clocks) / usable > 0.5;
   const isNumbered = content.numbers / usable > 0.5;
+  if (field === 'month' || field === 'week')
+    return periodFit(field, content, { usable, isDated, isNumbered });
+  if (isDated) return -3;
   if (NAMES_LINES.has(field) && repeatsItself(content)) return -4;
   return TAGS.has(field) ? tagFit(field, content, isNumbered) : wordsFit(field, content, isNumbered);
 }
@@ -435,7 +447,8 @@ function tagFit(field: FieldName, content: ColumnContent, isNumbered: boolean): 
 }
 
 const WORDS_WEIGH = 4;
-const LEAST_WORDS = 0.3;
+/** Words worth less say nothing. */
+export const LEAST_WORDS = 0.3;
 
 /** All that speaks for a column being the field, as one number; -Infinity where it cannot be. */
 export function scoreOf(field: FieldName, evidence: Evidence, content: ColumnContent): number {

@@ -2,7 +2,7 @@ import type { ColumnContent } from '../columns/cells/content';
 import { readDate } from '../columns/cells/dates';
 import type { NumericField } from '../fields';
 import { fold } from '../words/fold';
-import { evidenceOf, scoreOf } from './fit';
+import { evidenceOf, LEAST_WORDS, scoreOf } from './fit';
 
 export interface Headed {
   readonly header: string;
@@ -118,7 +118,7 @@ function guessFrom(title: string, pooled: ColumnContent, cost: number): Guess | 
   let best: Guess | undefined;
   for (const [name, words] of evidence.words) {
     const field = name as NumericField;
-    if (!KEPT_SO.has(field) || words < 0.3) continue;
+    if (!KEPT_SO.has(field) || words < LEAST_WORDS) continue;
     const score = scoreOf(field, evidence, pooled) + 2 * (words - 0.5) - cost;
     if (score > (best?.score ?? LEAST_GUESS)) best = { field, score, unit: evidence.unit?.unit };
   }

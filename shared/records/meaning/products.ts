@@ -60,6 +60,8 @@ function holdsWith(result: Sampled, made: Float64Array, factor: number, enough: 
   return holds;
 }
 
+/** Fewer kinds of numbers are rates or a mark. */
+const LEAST_KINDS = 3;
 export const varies = (list: ArrayLike<number>): boolean => {
   let [least, most] = [Infinity, -Infinity];
   const kinds = new Set<number>();
@@ -68,23 +70,25 @@ export const varies = (list: ArrayLike<number>): boolean => {
     if (Number.isNaN(x)) continue;
     least = Math.min(least, x);
     most = Math.max(most, x);
-    if (kinds.size < 3) kinds.add(x);
+    if (kinds.size < LEAST_KINDS) kinds.add(x);
   }
-  return kinds.size >= 3 && most > 1.03 * least;
+  return kinds.size >= LEAST_KINDS && most > 1.03 * least;
 };
 
 /** One or two numbers all the way down, no power of ten: a price, a ration, the litres of a vat. */
 export const isRate = (list: ArrayLike<number>): boolean => {
   const kinds = new Set<number>();
-  for (let i = 0; i < list.length && kinds.size < 4; i++) {
+  for (let i = 0; i < list.length && kinds.size < LEAST_KINDS; i++) {
     const x = list[i] ?? NaN;
     if (!Number.isNaN(x)) kinds.add(x);
   }
-  return kinds.size <= 2 && [...kinds].every((x) => x > 0 && !Number.isInteger(Math.log10(x)));
+  return kinds.size < LEAST_KINDS && [...kinds].every((x) => x > 0 && !Number.isInteger(Math.log10(x)));
 };
 
+/** Lines from which on a factor of any size is no chance. */
+const LEAST_SURE = 6;
 const isExact = ({ factor, holds, tried }: Link): boolean =>
-  NICE.includes(factor) && tried >= 6 && holds >= 0.85 * tried;
+  NICE.includes(factor) && tried >= LEAST_SURE && holds >= 0.85 * tried;
 
 /** `rates` hardly vary: they may be one of two factors, and only so that the product is exactly theirs. */
 export function products(
@@ -132,8 +136,10 @@ function isWide(one: Sampled | undefined): boolean {
 }
 function isProduct({ factor, holds, tried }: Fit): boolean {
   if (tried < LEAST_ROWS || holds < LEAST_HOLDING * tried) return false;
-  return niceFactor(factor) !== undefined || (tried >= 6 && holds >= 0.8 * tried);
+  return niceFactor(factor) !== undefined || isSure({ holds, tried });
 }
+const isSure = ({ holds, tried }: Pick<Fit, 'holds' | 'tried'>): boolean =>
+  tried >= LEAST_SURE && holds >= 0.8 * tried;
 
 export function parts(sampled: readonly Sampled[], usable: readonly number[]): Link[] {
   const links: Link[] = [];
@@ -142,7 +148,7 @@ export function parts(sampled: readonly Sampled[], usable: readonly number[]): L
       const [made, seen] = [sampled[a], sampled[result]];
       if (a === result || !made || !seen) continue;
       const fit = fitFactor(seen, made.seen);
-      if (!fit || fit.tried < 6 || fit.holds < 0.8 * fit.tried || Math.abs(fit.factor - 1) < 1e-9) continue;
+      if (!fit || !isSure(fit) || Math.abs(fit.factor - 1) < 1e-9) continue;
       links.push({ kind: 'part', result, inputs: [a], signs: [1], isRunning: false, ...fit });
     }
   return links;

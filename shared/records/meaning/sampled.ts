@@ -7,12 +7,14 @@ export const LEAST_ROWS = 4;
 export const SAMPLE = 40;
 export const LEAST_HOLDING = 0.66;
 
+/** Behind the point, in most numbers. */
+const USUAL_DIGITS = 3;
 /** How nearly a typed number must follow: half a unit of its last written digit, or a part in two hundred. */
 export function roundingOf(value: number): number {
   const size = Math.abs(value);
   if (Number.isInteger(size)) return 0.51;
   // Most are written with up to three decimals; the text of the number says it for the others.
-  for (let [power, step] = [10, 0.1]; power <= 1000; power *= 10, step /= 10)
+  for (let [digits, power, step] = [1, 10, 0.1]; digits <= USUAL_DIGITS; digits++, power *= 10, step /= 10)
     if (Math.abs(size * power - Math.round(size * power)) < 1e-9 * power * Math.max(1, size))
       return 0.51 * step;
   const text = String(size);
@@ -23,13 +25,19 @@ export function roundingOf(value: number): number {
 const zerosOf = (value: number): number => {
   if (!Number.isInteger(value) || value === 0) return 0;
   let step = 1;
-  while (value % (step * 10) === 0 && step < 1e6) step *= 10;
+  while (value % (step * 10) === 0) step *= 10;
   return step > 1 ? 0.51 * step : 0;
 };
 
+/** No number is rounded by more. */
+const MOST_ROUNDED = 0.03;
 export const near = (seen: number, expected: number, slack = 0.006): boolean =>
   Math.abs(seen - expected) <=
-  Math.max(slack * Math.abs(expected), roundingOf(seen), Math.min(zerosOf(seen), 0.03 * Math.abs(expected)));
+  Math.max(
+    slack * Math.abs(expected),
+    roundingOf(seen),
+    Math.min(zerosOf(seen), MOST_ROUNDED * Math.abs(expected)),
+  );
 
 /** Rows spread over the table, those with most numbers first. */
 export function sampleRows(columns: readonly Numbers[], length: number): number[] {
@@ -62,5 +70,7 @@ export const isNear = (
 ): boolean => {
   const size = Math.abs(expected);
   const off = Math.abs((seen[i] ?? NaN) - expected);
-  return off <= slack * size || off <= (rounding[i] ?? 0) || off <= Math.min(zeros[i] ?? 0, 0.03 * size);
+  return (
+    off <= slack * size || off <= (rounding[i] ?? 0) || off <= Math.min(zeros[i] ?? 0, MOST_ROUNDED * size)
+  );
 };
