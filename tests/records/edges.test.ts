@@ -29,20 +29,21 @@ describe('a unit over words', () => {
   });
 });
 
-test('a column at the right whose only heading stands a line higher', () => {
-  const lines = Array.from({ length: 6 }, (_, i) => [
+test('columns at the right whose only heading stands a line higher, with little below', () => {
+  const lines = Array.from({ length: 8 }, (_, i) => [
     `0${i + 1}/04/2025`,
     110 + 7 * i,
     71_000 + 900 * i,
-    3 + i,
+    i < 2 ? 4 : null,
+    i < 2 ? 'wind' : null,
   ]);
   const { tables } = auditGrid([
-    ['Date', 'Eggs', null, 'Dead'],
-    [null, 'weight (g)', 'number', null],
+    ['Date', 'Eggs', null, 'Dead', 'Remarks'],
+    [null, 'weight (g)', 'number', null, null],
     ...lines,
   ]);
   expect(tables.map(({ mapping }) => mapping.map(({ header, parent }) => `${parent}>${header}`))).toEqual([
-    ['>Date', 'Eggs>weight (g)', 'Eggs>number', '>Dead'],
+    ['>Date', 'Eggs>weight (g)', 'Eggs>number', '>Dead', '>Remarks'],
   ]);
 });
 
