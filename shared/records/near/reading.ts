@@ -67,7 +67,9 @@ const isThinAsked = (all: number): boolean =>
   ).questions.some(({ header }) => header === 'Ferk');
 
 /** Shares of eggs that hatched, right in so many lines: does the farm mean this share? */
-const isMeant = ([right, all]: readonly [right: number, all: number]): boolean => {
+const isMeant = ([right, all]: readonly [right: number, all: number]): boolean =>
+  isMeantWhere(all, (i) => i < right);
+const isMeantWhere = (all: number, isRight: (i: number) => boolean): boolean => {
   const [table] = tablesOf([
     ['Run', 'Eggs', 'Fertilised %', 'Hatched', 'Hatch %'],
     ...lines(all, (i) => [
@@ -75,11 +77,13 @@ const isMeant = ([right, all]: readonly [right: number, all: number]): boolean =
       10_000 + 100 * i,
       80,
       4000 + 40 * i,
-      i < right ? 40 : i % 2 === 0 ? 33 : 50,
+      isRight(i) ? 40 : i % 4 < 2 ? 33 : 50,
     ]),
   ]);
   return table !== undefined && new RowView(table).relations.some(({ rule }) => rule === 'SHARE.COUNTS');
 };
+/** The same where only every second line is right, beside the first. */
+const isMeantInLong = (all: number): boolean => isMeantWhere(all, (i) => i === 0 || i % 2 === 1);
 /** How often it is told that no more than this was done, of a text that is read and checked. */
 const told = (most: number): number => {
   let n = 0;
@@ -162,5 +166,6 @@ export const NEAR: readonly Near[] = [
     ],
     [false, true],
   ),
+  edge('Lines in which a habit is looked for', 300, isMeantInLong, [598, 602], [true, false]),
   edge('Share of the work that is reading', 0.5, told, [0.64, 0.66], [0, 1]),
 ];
