@@ -68,6 +68,7 @@ describe('units and counts in a heading', () => {
     ['Water (°C)', '°C', 1],
     ['Water º F', '°F', 1],
     ['Air [°f]', '°F', 1],
+    ['°F of the water', '°F', 1],
     ['Eggs/g', 'per g', 1],
     ['Eggs per g', 'per g', 1],
     ['Eggs per ml', 'per mL', 1],

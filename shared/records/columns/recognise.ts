@@ -45,7 +45,8 @@ const LEAST_TO_COUNT = -0.5;
 /** Readings of one table that may turn out not to hold. */
 const MOST_REFUTED = 4;
 
-const kindWord = (content: ColumnContent): string =>
+type Kinds = Pick<ColumnContent, 'filled' | 'dates' | 'clocks' | 'words'>;
+export const kindWord = (content: Kinds): string =>
   content.filled === 0
     ? 'nothing'
     : content.dates + content.clocks > content.filled / 2
@@ -70,7 +71,7 @@ const isAllowed = (one: Candidate): boolean =>
   isClaim(one) || (one.because !== undefined && one.score >= LEAST_SCORE);
 
 /** Each meaning to one column, so that the whole table reads best: greedy first, then exchanges that gain. */
-function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
+export function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
   const claims = looked
     .flatMap((one) => one.candidates.filter(isAllowed).map((candidate) => ({ one, candidate })))
     .sort((a, b) => b.candidate.score - a.candidate.score);
@@ -81,25 +82,26 @@ function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
     given.set(one, candidate);
     holder.set(candidate.field, one);
   }
-  for (let pass = 0; pass < 3; pass++)
-    for (const { one, candidate } of claims) exchange(one, candidate, given, holder);
+  // Each exchange adds to the whole: this ends.
+  while (claims.filter(({ one, candidate }) => exchange(one, candidate, given, holder)).length > 0);
   return given;
 }
 
+/** Says whether the two were exchanged. */
 function exchange(
   one: Looked,
   wanted: Candidate,
   given: Map<Looked, Candidate>,
   holder: Map<FieldName, Looked>,
-): void {
+): boolean {
   const now = given.get(one);
   const other = holder.get(wanted.field);
-  if (!other || other === one || now?.field === wanted.field) return;
+  if (!other || other === one || now?.field === wanted.field) return false;
   const lost = given.get(other);
-  if (!lost) return;
+  if (!lost) return false;
   const free = (field: FieldName): boolean => !holder.has(field) || field === now?.field;
   const next = other.candidates.find((c) => isAllowed(c) && c.field !== wanted.field && free(c.field));
-  if (wanted.score + (next?.score ?? 0) <= (now?.score ?? 0) + lost.score + 0.05) return;
+  if (wanted.score + (next?.score ?? 0) <= (now?.score ?? 0) + lost.score + 0.05) return false;
   if (now) holder.delete(now.field);
   holder.set(wanted.field, one);
   given.set(one, wanted);
@@ -107,6 +109,7 @@ function exchange(
     given.set(other, next);
     holder.set(next.field, other);
   } else given.delete(other);
+  return true;
 }
 
 /** Would a thousandth of the numbers fit the field better? */

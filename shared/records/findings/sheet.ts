@@ -99,9 +99,9 @@ function findingsSheet({ groups, records, found, tables }: AuditReport): SheetMo
     HEADINGS.map((text) => ({ value: text })),
     'heading',
   );
-  let at = 5;
+  let [at, written] = [5, 0];
   for (const group of groups) {
-    for (const finding of group.findings) if (at < MOST_ROWS + 5) row(builder, at++, finding, group);
+    for (const finding of group.findings) if (written++ < MOST_ROWS) row(builder, at++, finding, group);
     if (group.more > 0)
       builder.put(
         `D${at++}`,

@@ -1,5 +1,7 @@
 import type { Near } from '../../base/near';
+import { checkFile } from '../checkFile';
 import { readingShare } from '../findings/reading';
+import { RowView } from '../findings/rowView';
 import { hatchBaseOf } from '../shareBase';
 import type { Line } from './check';
 import { check, dayAfter, edge, findingsOf, tablesOf } from './check';
@@ -55,6 +57,48 @@ const isAsked = (heading: string): boolean =>
     ]),
   ).questions.some(({ header }) => header === heading);
 
+/** Is it asked what a column of words means that has one among so many lines? */
+const isThinAsked = (all: number): boolean =>
+  readingShare(
+    tablesOf([
+      ['Run', 'Date', 'Eggs', 'Ferk'],
+      ...lines(all, (i) => [`R${i}`, dayAfter(3 * i), 81_000 + 1111 * i, i === 2 ? 'Ulm' : null]),
+    ]),
+  ).questions.some(({ header }) => header === 'Ferk');
+
+/** Shares of eggs that hatched, right in so many lines: does the farm mean this share? */
+const isMeant = ([right, all]: readonly [right: number, all: number]): boolean =>
+  isMeantWhere(all, (i) => i < right);
+const isMeantWhere = (all: number, isRight: (i: number) => boolean): boolean => {
+  const [table] = tablesOf([
+    ['Run', 'Eggs', 'Fertilised %', 'Hatched', 'Hatch %'],
+    ...lines(all, (i) => [
+      `R${i + 1}`,
+      10_000 + 100 * i,
+      80,
+      4000 + 40 * i,
+      isRight(i) ? 40 : i % 4 < 2 ? 33 : 50,
+    ]),
+  ]);
+  return table !== undefined && new RowView(table).relations.some(({ rule }) => rule === 'SHARE.COUNTS');
+};
+/** The same where only every second line is right, beside the first. */
+const isMeantInLong = (all: number): boolean => isMeantWhere(all, (i) => i === 0 || i % 2 === 1);
+/** How often it is told that no more than this was done, of a text that is read and checked. */
+const told = (most: number): number => {
+  let n = 0;
+  checkFile(
+    new TextEncoder().encode('Run,Date,Eggs\nR1,03/05/2025,81000\nR2,06/05/2025,84000\n'),
+    'book.csv',
+    {},
+    (share) => {
+      if (share <= most) n++;
+      return true;
+    },
+  );
+  return n;
+};
+
 export const NEAR: readonly Near[] = [
   edge(
     'Share to which hatching is written',
@@ -101,4 +145,27 @@ export const NEAR: readonly Near[] = [
   edge('Lines from which on a reading is doubted', 3, (odd: number) => accused(6, odd), [2, 3], [2, 0]),
   edge('Share of numbers that are worked out on a sheet of ours', 0.5, workedOut, [9, 10], [1, 0]),
   edge('Sureness below which a column is asked about', 0.75, isAsked, ['Weight', 'Amount'], [true, false]),
+  edge('Worth from which a column is asked about', 0.02, isThinAsked, [21, 19], [false, true]),
+  edge(
+    'Lines from which on a farm has a habit',
+    8,
+    isMeant,
+    [
+      [0, 7],
+      [0, 8],
+    ],
+    [true, false],
+  ),
+  edge(
+    'Part of the lines in which a habit holds',
+    2,
+    isMeant,
+    [
+      [8, 20],
+      [12, 20],
+    ],
+    [false, true],
+  ),
+  edge('Lines in which a habit is looked for', 300, isMeantInLong, [598, 602], [true, false]),
+  edge('Share of the work that is reading', 0.5, told, [0.64, 0.66], [0, 1]),
 ];

@@ -148,7 +148,7 @@ function beside(kinds: Kinds, labels: readonly Label[], to: number): Beside {
   }
   const most = Math.max(0, ...filled.values());
   return {
-    values: [...filled].filter(([, n]) => n >= Math.max(2, most * 0.4)).map(([column]) => column),
+    values: [...filled].filter(([, n]) => n >= most * 0.4).map(([column]) => column),
     units,
   };
 }

@@ -19,7 +19,7 @@ export const isNothingText = (text: string): boolean =>
   (NOTHING.test(text.trim()) || isWord(text, 'value_nil') || isWord(text, 'value_missing'));
 
 /** No figure at all, or a tag of one letter and a number: neither date nor unit (N5000 is money). */
-const WORD_OR_TAG = /^(?:[^\p{N}]*|[a-mo-z][-_]?\d{1,6})$/iu;
+const WORD_OR_TAG = /^(?:[^\p{N}]*|[a-mo-z][-_]?\d+)$/iu;
 
 const LONGEST = 40;
 const remembered = new Map<string, CellKind>();
@@ -38,13 +38,13 @@ function freshKind(text: string): CellKind {
 }
 
 /**
- * Is it a letter and a few digits, as tags of fish and numbers of runs are? Long books have thousands of them, all
+ * Is it a letter and digits, as tags of fish and numbers of runs are? Long books have thousands of them, all
  * different; n is left out, because N5000 is money.
  */
 function isTag(text: string): boolean {
   const { length } = text;
   const letter = text.charCodeAt(0) | 0x20;
-  if (length < 2 || length > 7 || letter < 0x61 || letter > 0x7a || letter === 0x6e) return false;
+  if (length < 2 || letter < 0x61 || letter > 0x7a || letter === 0x6e) return false;
   for (let i = 1; i < length; i++) {
     const code = text.charCodeAt(i);
     if (code < 0x30 || code > 0x39) return false;

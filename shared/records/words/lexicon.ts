@@ -1,4 +1,5 @@
 // Long: the table of words and all ways to look a heading up in it share the worth of a word.
+import { MONTH_NAMES } from '../../units/dates';
 import { isOneSlip } from './slip';
 import { fold } from './fold';
 import { WORD_TABLE } from './table';
@@ -273,11 +274,11 @@ export function isWord(text: string, concept: string): boolean {
 function monthNames(): Map<string, number> {
   const { exact, short } = lexicon();
   const named = new Map<string, number>();
-  for (let i = 1; i <= 12; i++) {
-    const concept = `month_${String(i).padStart(2, '0')}`;
+  for (const i of MONTH_NAMES.keys()) {
+    const concept = `month_${String(i + 1).padStart(2, '0')}`;
     for (const [form, concepts] of [...exact, ...short])
       if (concepts.includes(concept) && !/^\d/.test(form) && form.length > 2 && !named.has(form))
-        named.set(form, i);
+        named.set(form, i + 1);
   }
   return named;
 }

@@ -17,7 +17,7 @@ function orders(link: Link, pattern: MeaningPattern): (readonly number[])[] {
   return permutations(plus).flatMap((p) => permutations(minus).map((m) => [...p, ...m]));
 }
 function permutations(list: readonly number[]): (readonly number[])[] {
-  if (list.length < 2 || list.length > 4) return [list];
+  if (list.length < 2) return [list];
   return list.flatMap((first, i) =>
     permutations([...list.slice(0, i), ...list.slice(i + 1)]).map((rest) => [first, ...rest]),
   );

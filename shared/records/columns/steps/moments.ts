@@ -33,7 +33,7 @@ export function bySpans(
 ): void {
   const moments = new Map(
     looked.flatMap(({ unread: { run }, content }, i) =>
-      content.filled >= 4 && content.dates + content.clocks >= 0.6 * content.filled
+      content.filled > 0 && content.dates + content.clocks >= 0.6 * content.filled
         ? [[i, readNumbers(headOf(run), momentReading(content, elsewhere)).values] as const]
         : [],
     ),

@@ -132,6 +132,13 @@ export const stageRules: readonly RowRule[] = [
         because: 'More good eggs than looked at.',
       },
       {
+        record: { sampleSize: 100, sampleGood: 101 },
+        says: '101 of 100',
+        because: 'A sample is counted egg by egg: nothing is left for weighing.',
+      },
+      { record: { sampleSize: 100, sampleGood: 100 }, because: 'All of the sample are good.' },
+      { record: { eggs: 100_000, hatched: 102_000 }, because: 'Just the 2 % that weighing may hide.' },
+      {
         record: { stocked: 5000, alive: 3000, dead: 2500 },
         says: 'more than were stocked',
         because: '5,500 of 5,000.',
