@@ -1,4 +1,5 @@
 import { columnsOf, entriesOf, settleTable } from '../../shared/units/typedLists';
+import type { NumberField } from '../../shared/units/typedNumber';
 import { openSentence, readTypedNumber } from '../../shared/units/typedNumber';
 import { openDaySentence, readTypedDay, readTypedHour } from '../../shared/units/typedTime';
 import { isoDateOfSerial, serialOfIsoDate } from '../../shared/units/dates';
@@ -99,6 +100,19 @@ test('two readings are asked about, and the column decides where it can', () => 
   expect(prices('1,250', '0,5')).toEqual(['1.25', '0,5']);
   expect(prices('1,250', '0.5')).toEqual(['1250', '0.5']);
   expect(prices('1,250', '0.5', '0,5')).toEqual(['1,250', '0.5', '0,5']);
+});
+
+test('what a column says of a number is not taken where its field has no such number', () => {
+  const weights = (limits: NumberField, ...list: string[]): unknown[] =>
+    settleTable(
+      list.map((weight) => ({ weight })),
+      ['weight'],
+      { weight: limits },
+    ).map(({ weight }) => weight);
+  expect(weights({ min: 1, max: 1250 }, '1,250', '0.5')).toEqual(['1250', '0.5']);
+  expect(weights({ min: 1, max: 1249 }, '1,250', '0.5')).toEqual(['1,250', '0.5']);
+  expect(weights({ min: 1.25, max: 15 }, '1,250', '2,5')).toEqual(['1.25', '2,5']);
+  expect(weights({ min: 1.26, max: 15 }, '1,250', '2,5')).toEqual(['1,250', '2,5']);
 });
 
 test.each(['', '  '])('%j is blank', (text) => {

@@ -66,3 +66,12 @@ test('H. longifilis at 30 °C: first eggs from 7.5 h, the spawn complete at 11 h
   expect(hours(28)[2]).toBeCloseTo(14, 1);
   expect(call('STRIP.ADVICE', 30, 'Heterobranchus longifilis')).toContain('between 9.5 and 11.0 h');
 });
+
+// Dead of yesterday were alive yesterday: 100 of 10,100, and today's 201 of 10,000 are twice that, and above 2 %.
+test.each([
+  [201, 100, 'act'],
+  [201, 102, 'look'],
+  [199, 90, 'look'],
+])('%d dead of 10,000 after %d yesterday: %s', (dead, yesterday, code) => {
+  expect(grid('DEATHS.EXPECTED', 10_000, 10, dead, yesterday)[0]?.[3]).toBe(code);
+});
