@@ -172,8 +172,12 @@ for (const file of cased) {
     const started = process.cpuUsage().user;
     const got = answersOf(near);
     const took = (process.cpuUsage().user - started) / 1000;
-    if (got !== JSON.stringify(near.answers))
+    if (got !== JSON.stringify(near.answers)) {
+      // Red as it stands, it would be red for every number that is moved.
       console.log(`RED ${file}: ${near.number}: ${got}, not ${JSON.stringify(near.answers)}`);
+      engine.touched.clear();
+      continue;
+    }
     if (isLoud && took > 150) console.log(`slow: ${file}: ${near.number} ${Math.round(took)} ms`);
     const first = new Set(engine.touched);
     engine.touched.clear();
