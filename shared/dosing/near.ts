@@ -126,10 +126,10 @@ export const NEAR: readonly Near[] = [
     answers: ['otherWater', 'sameWater'],
   },
   {
-    number: 'meq/L by which two fillings of one water differ at least',
+    number: 'meq/L by which two fillings of one water differ',
     value: FILLINGS_DIFFER,
-    below: () => water(6.39),
-    above: () => water(6.42),
+    below: () => water(6.44),
+    above: () => water(6.47),
     answers: ['sameWater', 'otherWater'],
   },
   {

@@ -220,7 +220,7 @@ const moments = (cloud: Cloud, values: readonly number[]): { mean: number; sd: n
   return { mean, sd: Math.sqrt(square) };
 };
 
-/** Two fillings from one source are not quite one water (judgement): they differ by this at least, meq/L. */
+/** Two fillings from one source are not quite one water (judgement): standard error of their difference, meq/L. */
 export const FILLINGS_DIFFER = 0.004;
 
 /** The vat of the same water that all others go back to. */
@@ -249,7 +249,7 @@ const priorOf = (
   const { mean, sd } = moments(study.advice.cloud, alkalinities(study, isFromTank));
   return {
     mean,
-    sd: Math.max(FILLINGS_DIFFER, sd),
+    sd: Math.hypot(FILLINGS_DIFFER, sd),
     isAired: isFromTank && study.advice.segment.isAired,
     as: root.name,
   };

@@ -59,3 +59,14 @@ test('digits of other keyboards and written fractions are read as in the pane', 
   expect(readNumber('\uff15\uff10\uff10', '.')).toEqual({ value: 500, unit: '' });
   expect(readNumber('\u0661\u0662\u066b\u0665', '.')).toEqual({ value: 12.5, unit: '' });
 });
+
+test.each([
+  ['c. 120', 120],
+  ['c 120', 120],
+  ['ca 120', 120],
+  ['C101', NaN],
+  ['c101', NaN],
+  ['B101', NaN],
+])('a number with “circa” before it, or the tag of a fish: %s', (text, value) => {
+  expect(readNumber(text, '.').value).toBe(value);
+});

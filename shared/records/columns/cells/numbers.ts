@@ -7,7 +7,7 @@ export type DecimalMark = Decimal;
 
 /** Words and signs that stand before a number: about, and money. */
 const BEFORE =
-  /^(?:(?:ca|c|about|abt|approx|approximately|around|env|environ|aprox|cerca de|est|lk|kira-kira|sekitar|hampir|over|takriban|kusan|pray|hon|khoang)\.?\s*|[~≈±><]\s*|(?:tk|rs|rp|rm|fcfa|f cfa|cfa|ksh|kes|ugx|ush|tsh|tzs|ghs|gh₵|ngn|usd|mzn|mt|kz|bs|s\/)\.?\s*(?=\d)|(?:r\$|us\$|[$€£₦₹৳₵#])\s*|n(?=\d))+/i;
+  /^(?:(?:ca|c(?=[.\s])|about|abt|approx|approximately|around|env|environ|aprox|cerca de|est|lk|kira-kira|sekitar|hampir|over|takriban|kusan|pray|hon|khoang)\.?\s*|[~≈±><]\s*|(?:tk|rs|rp|rm|fcfa|f cfa|cfa|ksh|kes|ugx|ush|tsh|tzs|ghs|gh₵|ngn|usd|mzn|mt|kz|bs|s\/)\.?\s*(?=\d)|(?:r\$|us\$|[$€£₦₹৳₵#])\s*|n(?=\d))+/i;
 const MONEY_TAIL = /^(?:\/[-=]|(?:f ?cfa|f|frs|tk|rs|rp|ksh|ugx|tsh|taka|naira|cfa|xaf|xof|[$€£₦₹৳₵])\.?)$/i;
 const TIMES: readonly (readonly [RegExp, number])[] = [
   [/^(?:k|mil|mille|rb|ribu|thousand|hazar|hajar|elfu|nghin|ngan)(?=\s|$)/i, 1e3],
