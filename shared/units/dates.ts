@@ -10,6 +10,10 @@ export const MS_PER_DAY = 86_400_000;
 const MS_PER_MINUTE = 60_000;
 const MINUTES_PER_DAY = 1_440;
 
+/** First and last day that is planned, paid or typed as a number: 1 January 2000 and 31 December 2099. */
+export const FIRST_DAY = 36_526;
+export const LAST_DAY = 73_050;
+
 /** January to December. */
 export const MONTH_NAMES = [
   'January',

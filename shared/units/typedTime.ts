@@ -1,5 +1,5 @@
 import { plainDigits } from './plainDigits';
-import { dayText, isoDateOfSerial, serialOfCalendarDay, weekdayText } from './dates';
+import { FIRST_DAY, LAST_DAY, dayText, isoDateOfSerial, serialOfCalendarDay, weekdayText } from './dates';
 
 /** Hours and days as people type them. */
 
@@ -100,9 +100,6 @@ function nextOne(month: number, date: number, today: number | undefined): TypedT
   return here !== undefined && here >= today ? day(here) : day(serialOfCalendarDay(year + 1, month, date));
 }
 
-const FIRST_SERIAL = 36_526;
-const LAST_SERIAL = 73_050;
-
 type DayOrder = 'day first' | 'month first';
 function inFigures(text: string, order: DayOrder | undefined): TypedTime | undefined {
   const figures = /^(\d{1,2})[-/.\s](\d{1,2})[-/.\s](\d{4}|\d{2})$/.exec(text);
@@ -130,7 +127,7 @@ export function readTypedDay(
   if (iso) return day(serialOfCalendarDay(Number(iso[1]), Number(iso[2]), Number(iso[3])));
   if (/^\d{5}$/.test(text)) {
     const serial = Number(text);
-    return serial >= FIRST_SERIAL && serial <= LAST_SERIAL ? day(serial) : { kind: 'none' };
+    return serial >= FIRST_DAY && serial <= LAST_DAY ? day(serial) : { kind: 'none' };
   }
   return inFigures(text, order) ?? inWords(text, today) ?? { kind: 'none' };
 }

@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
-import { quoteSheet } from '../../sheet/formula/address';
+import { absoluteArea, quoteSheet } from '../../sheet/formula/address';
 import type { WorkbookModel } from '../../sheet/workbook/model';
 import { toFile } from '../formulas';
 import { escapeXml } from '../text';
@@ -108,8 +108,6 @@ export class WrittenPackage {
     return zipSync(files, { level: LEVEL, mtime: TIME });
   }
 }
-
-const absoluteArea = (area: string): string => area.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
 
 /**
  * Sheets, names and the promise to calculate nothing on opening: cached values of custom functions must

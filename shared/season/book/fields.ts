@@ -1,9 +1,8 @@
-import { isoDateOfSerial } from '../../units/dates';
+import { FIRST_DAY, LAST_DAY, isoDateOfSerial } from '../../units/dates';
 import { openSentence, readTypedNumber } from '../../units/typedNumber';
 import { openDaySentence, readTypedDay, readTypedHour } from '../../units/typedTime';
 import * as z from 'zod';
 import { writtenNumber } from '../../units/writtenNumber';
-import { FIRST_DAY, LAST_DAY } from '../figures/days';
 
 /**
  * Readers of one entry of an order book: what a person typed, checked, with a sentence when it cannot be

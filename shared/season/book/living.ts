@@ -1,6 +1,6 @@
+import { FIRST_DAY, LAST_DAY } from '../../units/dates';
 import * as z from 'zod';
 import { dayOf, listOf, maybeDay, maybeNumber, nameOf, numberOf, oneOf } from './fields';
-import { FIRST_DAY, LAST_DAY } from '../figures/days';
 import { VAT_STAGES } from '../figures/stages';
 import { BATCH_STATES, COUNT_STAGES, EVENT_KINDS } from '../types';
 

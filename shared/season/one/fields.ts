@@ -1,7 +1,7 @@
 // Long: the questions of the form, one record each.
+import { FIRST_DAY, LAST_DAY } from '../../units/dates';
 import { DEFAULT_PREPARATION } from '../../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../../run/fields';
-import { FIRST_DAY, LAST_DAY } from '../figures/days';
 
 /**
  * The questions about one order, once: the pane draws them, the schema checks them. Five groups are asked;

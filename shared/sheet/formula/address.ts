@@ -57,6 +57,9 @@ export const areaText = (area: Area): string =>
     ? addressOf(area.top, area.left)
     : `${addressOf(area.top, area.left)}:${addressOf(area.bottom, area.right)}`;
 
+/** B2:C3 as $B$2:$C$3, which stays where it is when a formula is copied. */
+export const absoluteArea = (area: string): string => area.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+
 /** Splits 'My sheet'!B2:C3 into sheet and area text; no sheet when none is written. */
 export function splitReference(reference: string): {
   readonly sheet: string | undefined;

@@ -1,4 +1,5 @@
-import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
+import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
+import { absoluteArea } from '../../../sheet/formula/address';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import { styled } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -103,8 +104,6 @@ function rentPaid({ tables: { booked } }: LivingPages): string {
   return `=SUMPRODUCT(${isRent}*ISNUMBER(${date})*(${date}>={plannedOn}-DAY({plannedOn})+1)*(${date}<${next}))`;
 }
 
-const absolute = (range: string): string => range.replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
-
 function cashTable(pages: LivingPages, sheet: SheetBuilder): void {
   const { fx, tables: t } = pages;
   const { cash } = t;
@@ -136,7 +135,7 @@ function cashTable(pages: LivingPages, sheet: SheetBuilder): void {
       booked: flow(
         'booked',
         (until) =>
-          `(SUMIFS(${absolute(t.booked.own('amount'))},${absolute(t.booked.own('date'))},${until})+SUMIFS(${t.log.range('paid')},${t.log.range('at')},${until}))`,
+          `(SUMIFS(${absoluteArea(t.booked.own('amount'))},${absoluteArea(t.booked.own('date'))},${until})+SUMIFS(${t.log.range('paid')},${t.log.range('at')},${until}))`,
       ),
       sales: flow('sales', (until) => `SUMIFS(${t.shares.range('money')},${t.shares.range('on')},${until})`),
       goods: `=${t.shopping.there('cost', t.shopping.first + i)}`,

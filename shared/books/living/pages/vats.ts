@@ -1,4 +1,4 @@
-import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
+import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { addressOf } from '../../../sheet/formula/address';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';

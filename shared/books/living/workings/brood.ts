@@ -1,4 +1,4 @@
-import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
+import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import type { OrderBook } from '../../../season/book/orderBook';
 import type { SheetModel } from '../../../sheet/workbook/model';
 import type { LivingPages } from '../context';

@@ -1,4 +1,4 @@
-import { FIRST_DAY, LAST_DAY } from '../../../season/figures/days';
+import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { MATERIALS, PREPARATIONS } from '../../../run/fields';
 
 /**

@@ -4,9 +4,8 @@ import { day, money, ratio, text } from '../../../units/quantities';
 import { refuse } from '../../../base/values';
 import { column, defineFunction, rows } from '../../../functions/define';
 import { num, series, texts } from '../../../functions/params';
+import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 
-const FIRST_DAY = 36526;
-const LAST_DAY = 73050;
 const MOST_WEEKS = 520;
 
 export const cashWeeksFunction = defineFunction({

@@ -1,5 +1,4 @@
 // Long: the sheet of tables and its reader, side by side.
-import { FIRST_DAY, LAST_DAY } from '../../../../shared/season/figures/days';
 import type { Cell } from '../../../../shared/base/values';
 import { isError } from '../../../../shared/base/values';
 import { PRODUCTS } from '../../../../shared/run/fields';
@@ -7,7 +6,7 @@ import type { BookFault } from '../../../../shared/season/book/orderBook';
 import { addressOf } from '../../../../shared/sheet/formula/address';
 import { SheetBuilder, styled } from '../../../../shared/sheet/workbook/build';
 import type { SheetModel, ValidationModel } from '../../../../shared/sheet/workbook/model';
-import { isoDateOfSerial, serialOfIsoDate } from '../../../../shared/units/dates';
+import { FIRST_DAY, LAST_DAY, isoDateOfSerial, serialOfIsoDate } from '../../../../shared/units/dates';
 import type { OrderRow, SeasonForm } from './form';
 import type { ListKey } from './lists';
 import { GONE, OUT, linesText, readLines } from './lists';
