@@ -95,15 +95,11 @@ export const waterFromAlkalinity = (
   ph: number,
   alkalinity: number,
 ): Water | Impossible => {
-  let water = compose(back, alkalinity, 0);
-  let pressure = 0;
-  for (let pass = 0; pass < 3; pass++) {
-    const state = solve(k, water, { kind: 'carbon at', ph });
-    if (state.carbonDioxide < 0) return 'too little alkalinity';
-    pressure = state.carbonDioxide / state.conditions.kh;
-    water = compose(back, alkalinity, state.carbon);
-  }
-  return pressure > HIGHEST_PRESSURE ? 'too much alkalinity' : water;
+  // The ions follow from the alkalinity alone: the carbon does not move them.
+  const state = solve(k, compose(back, alkalinity, 0), { kind: 'carbon at', ph });
+  if (state.carbonDioxide < 0) return 'too little alkalinity';
+  const pressure = state.carbonDioxide / state.conditions.kh;
+  return pressure > HIGHEST_PRESSURE ? 'too much alkalinity' : compose(back, alkalinity, state.carbon);
 };
 
 /** Below this pH the carbon of a water cannot be had from pH and alkalinity. */
