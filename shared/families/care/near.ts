@@ -5,6 +5,8 @@ import { invoke } from '../../functions/invoke';
 import { larvaWeight } from '../growth/records/larvae';
 import { weightOnPath } from '../growth/kernels/larvalWeight';
 import { waterChange } from './records/power';
+import { bagFish, bagLoad } from './kernels/bags';
+import { mealsFor } from './kernels/grain';
 import { ripeFemale, ripeMale } from './records/ripeness';
 
 /** The words of a function change at numbers somebody chose; no bundle holds this file. */
@@ -29,6 +31,10 @@ const male = (age: number, sewn: number): string => {
   const got = invoke(ripeMale, [age, true, sewn]);
   return String(isGrid(got) ? got[0]?.[0] : got);
 };
+
+/** Most grams of fish a litre of bag water bears for an hour, and most fish of them. */
+const load = (grams: number): number => Math.round(bagLoad(grams, 1, 18.3).high);
+const inBag = (grams: number): number => Math.round(bagFish(grams, 1, 18.3).high);
 
 export const NEAR: readonly Near[] = [
   {
@@ -93,5 +99,56 @@ export const NEAR: readonly Near[] = [
     below: () => larva(0.66),
     above: () => larva(0.68),
     answers: ['Between the path', 'Near the plentif'],
+  },
+  {
+    number: 'SPAWN.LARVA.WEIGHT: share of the way between the paths, below the ordinary one, that is light',
+    value: 0.2,
+    below: () => larva(-0.21),
+    above: () => larva(-0.19),
+    answers: ['Lighter than bot', 'Near the ordinar'],
+  },
+  {
+    number: 'Grams from which on fish are carried as fingerlings',
+    value: 0.15,
+    below: () => load(0.149),
+    above: () => load(0.151),
+    answers: [240, 443],
+  },
+  {
+    number: 'Grams below which larvae in a bag are counted',
+    value: 0.01,
+    below: () => inBag(0.0099),
+    above: () => inBag(0.0101),
+    answers: [900, 23728],
+  },
+  {
+    number: 'Grams from which on fish get the meals of fry',
+    value: 0.05,
+    below: () => mealsFor(0.049),
+    above: () => mealsFor(0.051),
+    answers: [
+      [6, 8],
+      [5, 6],
+    ],
+  },
+  {
+    number: 'Grams from which on fish get the meals of fingerlings',
+    value: 0.5,
+    below: () => mealsFor(0.49),
+    above: () => mealsFor(0.51),
+    answers: [
+      [5, 6],
+      [3, 6],
+    ],
+  },
+  {
+    number: 'Grams from which on fish get the meals of grown ones',
+    value: 10,
+    below: () => mealsFor(9.9),
+    above: () => mealsFor(10.1),
+    answers: [
+      [3, 6],
+      [2, 3],
+    ],
   },
 ];

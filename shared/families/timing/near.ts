@@ -1,5 +1,8 @@
 import type { Near } from '../../base/near';
+import { isError } from '../../base/values';
+import { invoke } from '../../functions/invoke';
 import { logFaults } from './kernels/logFaults';
+import { incubationHours } from './records/hatching';
 
 /** What is said of a kept temperature log changes at numbers somebody chose; no bundle holds this file. */
 /** What is wrong with a second reading, so many hours after one of 27 °C. */
@@ -12,6 +15,12 @@ const edge = (
   [below, above]: readonly [below: () => unknown, above: () => unknown],
   answers: Near['answers'],
 ): Near => ({ number, value, below, above, answers });
+
+/** Hours to the hatch at 25 °C by a table of one's own. */
+const byTable = (...rows: readonly (readonly [celsius: number, hours: number])[]): unknown => {
+  const got = invoke(incubationHours, [25, null, rows.map(([t]) => [t]), rows.map(([, h]) => [h])]);
+  return isError(got) ? got.message?.slice(0, 44) : Number(got).toFixed(1);
+};
 
 export const NEAR: readonly Near[] = [
   edge('Coldest water in °C', 0, [() => alone(-0.1), () => alone(0.1)], ['impossible', undefined]),
@@ -34,5 +43,11 @@ export const NEAR: readonly Near[] = [
     7,
     [() => alone(45.2), () => alone(113.1)],
     ['fahrenheit', 'impossible'],
+  ),
+  edge(
+    'Rows of a table that hours can be read between',
+    2,
+    [() => byTable([25, 30]), () => byTable([25, 30], [28, 24])],
+    ['ownTemperatures: a table of your own needs a', '30.0'],
   ),
 ];

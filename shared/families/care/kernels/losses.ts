@@ -55,6 +55,10 @@ export const deathDaysText = (days: string): string =>
 export const larvaeLeft = (atEnd: number, end: number, day: number): number =>
   atEnd ** (deathDays(day) / deathDays(end));
 
+/** What dies on a day of food, of the fish alive, when 75 % are left after 12. */
+const lossOn = (day: number): string =>
+  `${(100 * (1 - larvaeLeft(0.75, 12, day) / larvaeLeft(0.75, 12, day - 1))).toFixed(1)} %`;
+
 export const NEAR: readonly Near[] = [
   {
     number: 'loss a day that is still usual',
@@ -92,8 +96,8 @@ export const NEAR: readonly Near[] = [
     answers: ['usual', 'act'],
   },
   {
-    number: 'last day on which larvae that never ate still die',
-    value: FIRST_FOOD + STARVING_DAYS,
+    number: 'days after the first of food on which larvae that never ate still die',
+    value: STARVING_DAYS,
     below: () => lossCode(0.03, 6, undefined),
     above: () => lossCode(0.03, 7, undefined),
     answers: ['usual', 'look'],
@@ -104,5 +108,27 @@ export const NEAR: readonly Near[] = [
     below: () => lossCode(0.019999, 10, 0.009),
     above: () => lossCode(0.02, 10, 0.009),
     answers: ['look', 'act'],
+  },
+  {
+    number: 'times the loss of the day before that counts as a doubling',
+    value: 2,
+    below: () => lossCode(0.03, 10, 0.0151),
+    above: () => lossCode(0.03, 10, 0.0149),
+    answers: ['look', 'act'],
+  },
+  // With 75 % alive after 12 days 6.3, 3.6 and 1.4 % die a day: on the first of food, after it and later.
+  {
+    number: 'days of later deaths that the first of food has more',
+    value: FIRST_DAY_MORE,
+    below: () => lossOn(1),
+    above: () => lossOn(2),
+    answers: ['6.3 %', '3.6 %'],
+  },
+  {
+    number: 'days of later deaths that each of the next three has more',
+    value: NEXT_DAYS_MORE,
+    below: () => lossOn(4),
+    above: () => lossOn(5),
+    answers: ['3.6 %', '1.4 %'],
   },
 ];

@@ -21,7 +21,7 @@ export const sampleForShare = (
     return (high - low) / 2;
   };
   let enough = 1;
-  while (halfWidth(enough) > half && enough < 1e12) enough *= 2;
+  while (halfWidth(enough) > half) enough *= 2;
   let short = Math.floor(enough / 2);
   while (enough - short > 1) {
     const middle = Math.floor((enough + short) / 2);

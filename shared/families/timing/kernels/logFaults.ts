@@ -48,7 +48,7 @@ const readingFault = (reading: number | undefined, index: number): LogFault | un
   if (reading === 0) return { kind: 'zero', index };
   if (reading >= COLDEST && reading <= WARMEST) return undefined;
   const celsius = celsiusFromFahrenheit(reading);
-  return celsius > 7 && celsius <= WARMEST
+  return reading > WARMEST && celsius <= WARMEST
     ? { kind: 'fahrenheit', index, celsius }
     : { kind: 'impossible', index };
 };
