@@ -18,8 +18,8 @@ import { nearFaults, nearShare } from './checks/near';
 import type { Debts } from './checks/sources';
 import { sourceFaults } from './checks/sources';
 import { GENERATED, isFresh } from './generated';
-import { lintManifest } from './manifestLint';
-import { assetSize } from './pngSize';
+import { lintManifest } from './manifest/manifestLint';
+import { assetSize } from './icons/pngSize';
 
 // `npm run check`: what neither the compiler nor a unit test sees. Prints every fault; the exit code is 1
 // when there is one.

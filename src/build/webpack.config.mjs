@@ -7,8 +7,8 @@ import CopyPlugin from 'copy-webpack-plugin';
 import { build } from 'esbuild';
 import HtmlPlugin from 'html-webpack-plugin';
 import webpack from 'webpack';
-import { noticesText } from './notices.mjs';
-import { RECORD_FILES } from './slimRecords.mjs';
+import { noticesText } from './bundle/notices.mjs';
+import { RECORD_FILES } from './bundle/slimRecords.mjs';
 
 const root = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
 const TARGET = 'es2020';
@@ -135,7 +135,7 @@ export default async (_env, argv) => ({
         test: RECORD_FILES,
         issuerLayer: 'calculation',
         enforce: 'pre',
-        loader: resolve(root, 'src/build/slimRecords.mjs'),
+        loader: resolve(root, 'src/build/bundle/slimRecords.mjs'),
       },
     ],
   },

@@ -1,6 +1,6 @@
 import { assign } from '../../shared/records/columns/recognise';
-import { column } from '../../shared/records/near/looked';
-import type { May } from '../../shared/records/near/looked';
+import { column } from '../../shared/records/near/alone/looked';
+import type { May } from '../../shared/records/near/alone/looked';
 
 /** Best sum of scores of all ways to give each column one meaning or none, tried one by one. */
 function bestOf(columns: readonly (readonly May[])[], taken: readonly string[] = []): number {

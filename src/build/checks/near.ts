@@ -7,7 +7,7 @@ export type Held = Readonly<Record<string, Readonly<Record<string, readonly [wri
 export type NearDebts = Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 
 /** Files without a choice: texts, declarations of cases. */
-const PLAIN = /\/(near[A-Z]?\w*|near\/\w+|words\/(?!lexicon)\w+|\w*Words|sources)\.ts$/;
+const PLAIN = /\/(near[A-Z]?\w*|near\/[\w/]+|words\/(?!lexicon)\w+|\w*Words|sources)\.ts$/;
 export const isPlain = (path: string): boolean => PLAIN.test(path);
 
 interface Found {

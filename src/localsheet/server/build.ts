@@ -2,7 +2,7 @@ import { execFile } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { noticesText } from '../../build/notices.mjs';
+import { noticesText } from '../../build/bundle/notices.mjs';
 import { pageBundle, scriptBundle } from '../../build/sheet/bundle';
 import { assembleSite, SITE_FOLDER } from './site';
 import { isStale } from './stale';
@@ -24,7 +24,7 @@ async function buildAddin(root: string, tell: BuildTell): Promise<boolean> {
     'taskpane',
     'src/shell',
     'src/build/webpack.config.mjs',
-    'src/build/slimRecords.mjs',
+    'src/build/bundle/slimRecords.mjs',
     'manifest.xml',
     'package-lock.json',
   ];

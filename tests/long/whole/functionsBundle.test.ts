@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
 import { build } from 'esbuild';
 import { CATALOGUE } from '../../../shared/catalogue';
-import { RECORD_FILES, slimRecords } from '../../../src/build/slimRecords.mjs';
+import { RECORD_FILES, slimRecords } from '../../../src/build/bundle/slimRecords.mjs';
 import { createLastErrors } from '../../../src/shell/lastErrors';
 import { GUIDE_IDS } from '../../../shared/catalogue/guideIds';
 import { GUIDES } from '../../../shared/catalogue/guides';

@@ -4,9 +4,9 @@ import { layoutFaults } from '../../../src/build/checks/layout';
 import { licenceFaults } from '../../../src/build/checks/licences';
 import { releasedFaults } from '../../../src/build/checks/released';
 import { CATALOGUE } from '../../../shared/catalogue';
-import { iconFile, ICON_SIZES } from '../../../src/build/iconDrawing';
-import { pngSize } from '../../../src/build/pngSize';
-import { slimRecords } from '../../../src/build/slimRecords.mjs';
+import { iconFile, ICON_SIZES } from '../../../src/build/icons/iconDrawing';
+import { pngSize } from '../../../src/build/icons/pngSize';
+import { slimRecords } from '../../../src/build/bundle/slimRecords.mjs';
 
 const lock = (packages: Record<string, { license?: string; link?: boolean }>) => ({ packages });
 const none = (): boolean => false;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { lintManifest } from '../../../src/build/manifestLint';
+import { lintManifest } from '../../../src/build/manifest/manifestLint';
 import { fr } from '../../../taskpane/words/fr';
-import { assetSize } from '../../../src/build/pngSize';
+import { assetSize } from '../../../src/build/icons/pngSize';
 
 const manifest = readFileSync('manifest.xml', 'utf8');
 const lint = (text: string): string[] => lintManifest(text, assetSize);

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { noticeFaults, noticesText, packageFolder, packagesOf } from '../../../src/build/notices.mjs';
+import { noticeFaults, noticesText, packageFolder, packagesOf } from '../../../src/build/bundle/notices.mjs';
 
 const root = resolve(__dirname, '../../..');
 const policy = /http-equiv="Content-Security-Policy"\s+content="([^"]+)"/;

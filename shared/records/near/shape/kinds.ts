@@ -1,7 +1,7 @@
-import type { Near } from '../../base/near';
-import { isKnownLabel } from '../shape/forms';
-import type { Line } from './check';
-import { dayAfter, edge, tablesOf } from './check';
+import type { Near } from '../../../base/near';
+import { isKnownLabel } from '../../shape/forms';
+import type { Line } from '../check';
+import { dayAfter, edge, tablesOf } from '../check';
 import { cellOf, KNOWN, laidOut, STRANGE } from './headings';
 
 /** What is a line of headings, and what a form, by words and labels alone, changes at numbers somebody chose. */

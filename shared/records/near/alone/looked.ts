@@ -1,11 +1,11 @@
-import type { Cell } from '../../base/values';
-import type { CellRun, ColumnContent } from '../columns/cells/content';
-import { contentOf } from '../columns/cells/content';
-import { unitOfText } from '../columns/cells/units';
-import type { Looked } from '../columns/steps/looked';
-import type { FieldName } from '../fields';
-import { evidenceOf } from '../meaning/fit';
-import type { Link } from '../meaning/links';
+import type { Cell } from '../../../base/values';
+import type { CellRun, ColumnContent } from '../../columns/cells/content';
+import { contentOf } from '../../columns/cells/content';
+import { unitOfText } from '../../columns/cells/units';
+import type { Looked } from '../../columns/steps/looked';
+import type { FieldName } from '../../fields';
+import { evidenceOf } from '../../meaning/fit';
+import type { Link } from '../../meaning/links';
 
 /** Columns half understood, for steps that are asked alone. */
 export const runOf = (cells: readonly Cell[]): CellRun => ({

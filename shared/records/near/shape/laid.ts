@@ -1,12 +1,12 @@
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import { sheetFromRange } from '../read';
-import { isKnownLabel } from '../shape/forms';
-import type { RecordTable } from '../table';
-import { recordTables } from '../table';
-import { dayParts } from '../../units/dates';
-import type { Line } from './check';
-import { dayAfter, edge, tablesOf } from './check';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import { sheetFromRange } from '../../read';
+import { isKnownLabel } from '../../shape/forms';
+import type { RecordTable } from '../../table';
+import { recordTables } from '../../table';
+import { dayParts } from '../../../units/dates';
+import type { Line } from '../check';
+import { dayAfter, edge, tablesOf } from '../check';
 import { cellOf, KNOWN, laidOut, STRANGE } from './headings';
 
 /** What belongs to a table, and what its cells say, changes at numbers somebody chose. */

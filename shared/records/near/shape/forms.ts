@@ -1,6 +1,6 @@
-import type { Near } from '../../base/near';
-import type { Line } from './check';
-import { edge, tablesOf } from './check';
+import type { Near } from '../../../base/near';
+import type { Line } from '../check';
+import { edge, tablesOf } from '../check';
 import { KNOWN, STRANGE } from './headings';
 
 /** What of a form is a run, a unit or a form of its own changes at numbers somebody chose. */

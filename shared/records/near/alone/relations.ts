@@ -1,10 +1,10 @@
-import type { Near } from '../../base/near';
-import { findLinks } from '../meaning/links';
-import { isRate, varies } from '../meaning/products';
-import { near, roundingOf } from '../meaning/sampled';
-import { findSpans } from '../meaning/spans';
-import { isCounted } from '../meaning/sums';
-import { edge } from './check';
+import type { Near } from '../../../base/near';
+import { findLinks } from '../../meaning/links';
+import { isRate, varies } from '../../meaning/products';
+import { near, roundingOf } from '../../meaning/sampled';
+import { findSpans } from '../../meaning/spans';
+import { isCounted } from '../../meaning/sums';
+import { edge } from '../check';
 
 /** Which relations are seen between columns of bare numbers changes at numbers somebody chose. */
 const list = (n: number, make: (i: number) => number): readonly number[] =>

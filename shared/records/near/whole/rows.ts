@@ -1,7 +1,7 @@
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import type { Line } from './check';
-import { dayAfter, edge, times } from './check';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import type { Line } from '../check';
+import { dayAfter, edge, times } from '../check';
 
 /** Lines written twice or copied, and what sheets say of each other, change at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

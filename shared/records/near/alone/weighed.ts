@@ -1,16 +1,16 @@
 // Long: small columns half understood, as data
-import type { Near } from '../../base/near';
-import type { Given } from '../columns/steps/given';
-import { byChains } from '../columns/steps/chains';
-import { byLines } from '../columns/steps/lines';
-import type { Looked } from '../columns/steps/looked';
-import { byOrder } from '../columns/steps/order';
-import { refuted } from '../columns/steps/refuted';
-import { byWorkOrder } from '../columns/steps/settle';
-import { byShares, byStages } from '../columns/steps/stages';
-import { sumsOfOneKind } from '../columns/steps/sumKinds';
-import type { FieldName } from '../fields';
-import { dayAfter, edge } from './check';
+import type { Near } from '../../../base/near';
+import type { Given } from '../../columns/steps/given';
+import { byChains } from '../../columns/steps/chains';
+import { byLines } from '../../columns/steps/lines';
+import type { Looked } from '../../columns/steps/looked';
+import { byOrder } from '../../columns/steps/order';
+import { refuted } from '../../columns/steps/refuted';
+import { byWorkOrder } from '../../columns/steps/settle';
+import { byShares, byStages } from '../../columns/steps/stages';
+import { sumsOfOneKind } from '../../columns/steps/sumKinds';
+import type { FieldName } from '../../fields';
+import { dayAfter, edge } from '../check';
 import { best, column, link } from './looked';
 
 /** What columns are read as by relations and words, each step asked alone, changes at numbers somebody chose. */

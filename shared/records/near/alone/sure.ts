@@ -1,9 +1,9 @@
-import type { Near } from '../../base/near';
-import { brokenChains } from '../rules/whole/byChains';
-import { morePartThanWhole } from '../rules/whole/byParts';
-import { ownRatios } from '../rules/whole/byRatios';
-import type { RecordTable } from '../table';
-import { edge, tablesOf } from './check';
+import type { Near } from '../../../base/near';
+import { brokenChains } from '../../rules/whole/byChains';
+import { morePartThanWhole } from '../../rules/whole/byParts';
+import { ownRatios } from '../../rules/whole/byRatios';
+import type { RecordTable } from '../../table';
+import { edge, tablesOf } from '../check';
 
 /** How surely columns must be read before a rule compares them changes at numbers somebody chose. */
 const spawnings = (confidence: number): RecordTable[] =>

@@ -1,6 +1,6 @@
 // Long: one rule of the manifest after the other.
-import { PREFIX } from '../../shared/functions/define';
-import { RIBBON } from '../../taskpane/pane/frame/ribbon';
+import { PREFIX } from '../../../shared/functions/define';
+import { RIBBON } from '../../../taskpane/pane/frame/ribbon';
 import type { XmlElement } from './xml';
 import { child, descend, everyElement, parseXml } from './xml';
 

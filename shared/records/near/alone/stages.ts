@@ -1,13 +1,13 @@
 // Long: small columns half understood, as data
-import type { Near } from '../../base/near';
-import type { Given } from '../columns/steps/given';
-import type { Looked } from '../columns/steps/looked';
-import { byClocks, byOnlyDate, bySpans } from '../columns/steps/moments';
-import { refuted } from '../columns/steps/refuted';
-import { byStages } from '../columns/steps/stages';
-import { sumsOfOneKind } from '../columns/steps/sumKinds';
-import type { FieldName } from '../fields';
-import { edge } from './check';
+import type { Near } from '../../../base/near';
+import type { Given } from '../../columns/steps/given';
+import type { Looked } from '../../columns/steps/looked';
+import { byClocks, byOnlyDate, bySpans } from '../../columns/steps/moments';
+import { refuted } from '../../columns/steps/refuted';
+import { byStages } from '../../columns/steps/stages';
+import { sumsOfOneKind } from '../../columns/steps/sumKinds';
+import type { FieldName } from '../../fields';
+import { edge } from '../check';
 import type { May } from './looked';
 import { best, column, link } from './looked';
 

@@ -1,7 +1,7 @@
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import { repeatedColumns } from '../meaning/matrix';
-import { edge } from './check';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import { repeatedColumns } from '../../meaning/matrix';
+import { edge } from '../check';
 import { contentIn } from './fit';
 
 /** What columns that say the same of different tanks or days hold changes at numbers somebody chose. */

@@ -6,7 +6,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
-import { root } from './install.mjs';
+import { root } from '../install.mjs';
 
 /** Files that hold records: sheet functions, rules of the checks, sources. */
 export const RECORD_FILES =

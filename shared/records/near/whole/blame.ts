@@ -1,10 +1,10 @@
 // Long: small tables, as data
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import { shownWorkedOut } from '../rules/show';
-import type { Line } from './check';
-import { dayAfter, edge, findingsOf, found, times } from './check';
-import { leap } from './wholeParts';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import { shownWorkedOut } from '../../rules/show';
+import type { Line } from '../check';
+import { dayAfter, edge, findingsOf, found, times } from '../check';
+import { leap } from './parts';
 
 /** Which cell is blamed, and for what, changes at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

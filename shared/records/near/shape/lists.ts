@@ -1,8 +1,8 @@
-import type { Near } from '../../base/near';
-import { serialOfCalendarDay } from '../../units/dates';
-import type { Line } from './check';
-import { dayAfter, edge, found, times } from './check';
-import { saidOf } from './rows';
+import type { Near } from '../../../base/near';
+import { serialOfCalendarDay } from '../../../units/dates';
+import type { Line } from '../check';
+import { dayAfter, edge, found, times } from '../check';
+import { saidOf } from '../rows';
 
 /** What is said of formulas, copies, totals and times changes at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

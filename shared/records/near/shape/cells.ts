@@ -1,10 +1,10 @@
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import { clockIn, orderIn, readDate } from '../columns/cells/dates';
-import { readNumbers } from '../columns/cells/values';
-import { guessHeader } from '../columns/headers';
-import type { Line } from './check';
-import { check, dayAfter, edge } from './check';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import { clockIn, orderIn, readDate } from '../../columns/cells/dates';
+import { readNumbers } from '../../columns/cells/values';
+import { guessHeader } from '../../columns/headers';
+import type { Line } from '../check';
+import { check, dayAfter, edge } from '../check';
 
 /** What cells and headings are read as changes at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

@@ -1,12 +1,12 @@
 // Long: small columns half understood, as data
-import type { Near } from '../../base/near';
-import { assign, kindWord } from '../columns/recognise';
-import { byChains } from '../columns/steps/chains';
-import { byCompany } from '../columns/steps/company';
-import { byLines } from '../columns/steps/lines';
-import { byLinks } from '../columns/steps/links';
-import { isClaim } from '../columns/steps/looked';
-import { dayAfter, edge } from './check';
+import type { Near } from '../../../base/near';
+import { assign, kindWord } from '../../columns/recognise';
+import { byChains } from '../../columns/steps/chains';
+import { byCompany } from '../../columns/steps/company';
+import { byLines } from '../../columns/steps/lines';
+import { byLinks } from '../../columns/steps/links';
+import { isClaim } from '../../columns/steps/looked';
+import { dayAfter, edge } from '../check';
 import { best, column, link } from './looked';
 
 /** What columns are read as by steps that are asked alone changes at numbers somebody chose. */

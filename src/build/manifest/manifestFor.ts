@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { lintManifest } from './manifestLint';
-import { assetSize } from './pngSize';
+import { assetSize } from '../icons/pngSize';
 
 // `npm run manifest -- https://your.host/path [GUID]`: the same manifest for another place, in
 // dist/manifest.xml.

@@ -1,8 +1,8 @@
 // Long: small tables, as data
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import type { Line } from './check';
-import { dayAfter, edge, tablesOf } from './check';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import type { Line } from '../check';
+import { dayAfter, edge, tablesOf } from '../check';
 
 /** Where a table begins, and what is a form and no table, changes at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

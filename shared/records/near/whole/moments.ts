@@ -1,7 +1,7 @@
 // Long: one shape of pair for every number on days and hours
-import type { Near } from '../../base/near';
-import type { Line } from './check';
-import { dayAfter, edge, found, times } from './check';
+import type { Near } from '../../../base/near';
+import type { Line } from '../check';
+import { dayAfter, edge, found, times } from '../check';
 
 /** What days and hours say of each other changes at numbers somebody chose. */
 const FIGURES = [41, 44, 39, 42, 45, 40, 43, 38, 46, 41];

@@ -1,6 +1,6 @@
-import type { Near } from '../../base/near';
-import type { Line } from './check';
-import { dayAfter, edge, times } from './check';
+import type { Near } from '../../../base/near';
+import type { Line } from '../check';
+import { dayAfter, edge, times } from '../check';
 
 /** Products by meaning, parts and wholes, and what stays or only grows change at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

@@ -1,7 +1,7 @@
 // Long: small tables, as data
-import type { Near } from '../../base/near';
-import type { Line } from './check';
-import { dayAfter, edge, tablesOf } from './check';
+import type { Near } from '../../../base/near';
+import type { Line } from '../check';
+import { dayAfter, edge, tablesOf } from '../check';
 import { cellOf, KNOWN, STRANGE } from './headings';
 
 /** Where a table ends, and what is no line of it, changes at numbers somebody chose. */

@@ -1,8 +1,8 @@
-import type { Near } from '../../base/near';
-import { isoDateOfSerial as day } from '../../units/dates';
-import { findLinks } from '../meaning/links';
-import type { Line } from './check';
-import { check, findingsOf } from './check';
+import type { Near } from '../../../base/near';
+import { isoDateOfSerial as day } from '../../../units/dates';
+import { findLinks } from '../../meaning/links';
+import type { Line } from '../check';
+import { check, findingsOf } from '../check';
 
 /** What is said of lines together changes at numbers somebody chose; no bundle holds this file. */
 /** How grave the finding of a rule is; undefined where it says nothing. */

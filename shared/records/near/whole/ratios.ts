@@ -1,7 +1,7 @@
-import type { Near } from '../../base/near';
-import { isSlip } from '../rules/whole/suspect';
-import type { Line } from './check';
-import { edge, found, times } from './check';
+import type { Near } from '../../../base/near';
+import { isSlip } from '../../rules/whole/suspect';
+import type { Line } from '../check';
+import { edge, found, times } from '../check';
 
 /** Proportions of a line change at numbers somebody chose. */
 const lines = (n: number, line: (i: number) => Line): readonly Line[] =>

@@ -1,9 +1,9 @@
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import { readingShare } from '../findings/reading';
-import { findLinks } from '../meaning/links';
-import type { Line } from './check';
-import { check, findingsOf } from './check';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import { readingShare } from '../../findings/reading';
+import { findLinks } from '../../meaning/links';
+import type { Line } from '../check';
+import { check, findingsOf } from '../check';
 
 /** What the check finds or reads changes at numbers somebody chose; no bundle holds this file. */
 const isAccused = (values: readonly Line[]): boolean =>

@@ -1,6 +1,6 @@
-import type { Near } from '../../base/near';
-import type { Line } from './check';
-import { edge, found, times } from './check';
+import type { Near } from '../../../base/near';
+import type { Line } from '../check';
+import { edge, found, times } from '../check';
 
 /** What a column says of its own cells changes at numbers somebody chose. */
 const listed = (values: readonly (number | string)[], heading = 'Amount X'): readonly Line[] => [

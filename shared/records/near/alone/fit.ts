@@ -1,11 +1,11 @@
 // Long: small columns, as data
-import type { Near } from '../../base/near';
-import type { Cell } from '../../base/values';
-import { contentOf } from '../columns/cells/content';
-import { FIELD_NAMES } from '../fields';
-import { evidenceOf, scoreOf } from '../meaning/fit';
-import { edge } from './check';
-import { STRANGE } from './headings';
+import type { Near } from '../../../base/near';
+import type { Cell } from '../../../base/values';
+import { contentOf } from '../../columns/cells/content';
+import { FIELD_NAMES } from '../../fields';
+import { evidenceOf, scoreOf } from '../../meaning/fit';
+import { edge } from '../check';
+import { STRANGE } from '../shape/headings';
 
 /** What one column alone is read as, no neighbour asked, changes at numbers somebody chose. */
 export const contentIn = (cells: readonly Cell[]): ReturnType<typeof contentOf> =>
