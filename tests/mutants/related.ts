@@ -61,8 +61,8 @@ const OF_FUNCTIONS: Readonly<Record<string, number>> = {
   'tests/near/families.test.ts': 1.6,
 };
 const isOfFunction = (file: string): boolean => /^shared\/(families|records\/functions)\//.test(file);
-/** Whole answers that are kept notice most of what moves in their room. */
-export const KEPT = /\/kept/;
+/** Whole answers that are kept, and the pairs of a room, notice most of what moves in it. */
+export const KEPT = /\/kept|^tests\/near\//;
 /** Shared steps of the two paths: tests that mirror the file come first, reference tests next. */
 const closeness = (file: string, test: string): number => {
   const mine = new Set(stepsOf(file).slice(1));
@@ -71,7 +71,7 @@ const closeness = (file: string, test: string): number => {
     (test.includes('/reference/') ? 0.5 : 0) +
     (KEPT.test(test) ? 1 : 0) +
     // Pairs of a room reach all of it, though their names are not those of its files.
-    (PAIRS.test(test) ? 2 : 0);
+    (PAIRS.test(test) ? 1 : 0);
   return Math.max(shared, isOfFunction(file) ? (OF_FUNCTIONS[test] ?? 0) : 0);
 };
 export const nearestFirst = (file: string, reached: readonly Reach[]): string[] =>
