@@ -239,3 +239,13 @@ const lonely = (text: string): string =>
 test('a workbook without a sheet cannot be', () => {
   expect(() => writeXlsx({ title: '', sheets: [], names: [] })).toThrow('at least one sheet');
 });
+
+test.each([
+  [[], null],
+  [[6], '<rowBreaks count="1" manualBreakCount="1"><brk id="5" max="16383" man="1"/></rowBreaks>'],
+])('pages begin anew above lines %j', (breaksAbove, xml) => {
+  const book = bookOf({ A1: { value: 1 }, A9: { value: 2 } });
+  const sheets = book.sheets.map((sheet) => ({ ...sheet, print: { breaksAbove } }));
+  const part = partsOf(writeXlsx({ ...book, sheets }))['xl/worksheets/sheet1.xml'] ?? '';
+  expect(/<rowBreaks.*<\/rowBreaks>/.exec(part)?.[0] ?? null).toBe(xml);
+});

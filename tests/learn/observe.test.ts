@@ -284,6 +284,7 @@ describe('which fish are fry, which are nursed, and how long', () => {
     expect(seen({ startWeight: 0.1, growthRate: 9 })).toMatchObject([{ rate: 'nurseryGrowth', value: 9 }]);
     expect(reasons({ startWeight: 0.1, growthRate: 0 })).toEqual(['nurseryGrowth: the fish did not grow']);
     expect(seen({ startWeight: 0.1, endWeight: 0.2, days: 0 })).toEqual([]);
+    expect(seen({ startWeight: 0.1, endWeight: 0.2, days: 0, growthRate: 9 })).toMatchObject([{ value: 9 }]);
   });
 });
 

@@ -142,6 +142,17 @@ test.each([
   },
 );
 
+test('an interval whose ends are one number is one', () => {
+  const read = ratesFromCells(
+    changed((values) => {
+      const line = rowOf(values, 'Eggs that hatch');
+      for (const column of [4, 5, 6, 7]) line[column] = line[VALUE] ?? null;
+    }),
+  );
+  expect(read.leftOut).toEqual([]);
+  expect(read.rates).toHaveLength(farm.rates.length);
+});
+
 test('a rate that stands twice counts once', () => {
   const read = ratesFromCells(
     changed((values) => {

@@ -13,12 +13,9 @@ import type { TypedActuals, TypedLine } from './reading/typed';
  */
 
 type Rename = (order: string) => string;
-const maybe = (rename: Rename, order: string | undefined): string | undefined =>
-  order === undefined ? undefined : rename(order);
-
 const inEvents = (events: SeasonBatch['events'], rename: Rename): SeasonBatch['events'] =>
   events.map((event) =>
-    event.order === undefined ? event : { ...event, order: maybe(rename, event.order) },
+    event.order === undefined ? event : { ...event, order: rename(event.order) },
   );
 
 /** Sentences about an order begin with it. */

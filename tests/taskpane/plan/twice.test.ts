@@ -1,7 +1,7 @@
 import type { BookDay } from '../../../shared/books/living/reading/day';
 import { readOrderBook } from '../../../shared/season/book/orderBook';
 import type { OrderRow, SeasonForm } from '../../../taskpane/screens/season/state/form';
-import { bookOfForm, faultsOf } from '../../../taskpane/screens/season/state/faults';
+import { bookOfForm, faultsOf, unknownMonths } from '../../../taskpane/screens/season/state/faults';
 import { sameOrders } from '../../../taskpane/screens/season/state/sameOrders';
 import { formOfInput, inputOfForm } from '../../../taskpane/screens/season/state/form';
 import { exampleForm } from '../../../taskpane/screens/season/state/season';
@@ -112,4 +112,16 @@ describe('at the vat', () => {
   ])('“%s”, the task of the batch being for %s: %s', (word, task, key) => {
     expect(orderNamed(day, word, task)).toBe(key);
   });
+});
+
+test.each([
+  ['2027-11-20', '2028-02-03', [10, 11, 0, 1]],
+  ['2027-11-20', '2027-12-31', [10, 11]],
+  ['2027-11-20', '2028-01-01', [10, 11, 0]],
+  ['2027-05-01', '2029-01-01', [4, 5, 6, 7, 8, 9, 10, 11, 0, 1, 2, 3]],
+  ['2027-11-20', '2027-11-20', []],
+])('planned on %s for %s: months whose water must be known', (plannedOn, due, months) => {
+  const blank = Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`temperatures.${i}`, '']));
+  const form = { ...withOrders(like(1, { due })), texts: { ...example.texts, ...blank, plannedOn } };
+  expect([...unknownMonths(form)]).toEqual(months);
 });

@@ -196,6 +196,7 @@ describe('the picture', () => {
       'F49',
       'F0',
     ]);
+    expect(females.points[0]?.says).toMatch(/ eggs in 6 runs\.$/);
     expect(females.points[0]?.standsOut).toBe('above');
     expect(females.points.at(-1)?.standsOut).toBe('below');
     expect(spoken(females)).toMatch(/stand out, listed below\.$/);
