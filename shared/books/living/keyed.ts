@@ -14,9 +14,7 @@ import type { TypedActuals, TypedLine } from './reading/typed';
 
 type Rename = (order: string) => string;
 const inEvents = (events: SeasonBatch['events'], rename: Rename): SeasonBatch['events'] =>
-  events.map((event) =>
-    event.order === undefined ? event : { ...event, order: rename(event.order) },
-  );
+  events.map((event) => (event.order === undefined ? event : { ...event, order: rename(event.order) }));
 
 /** Sentences about an order begin with it. */
 function inFinding(finding: PlanFinding, names: ReadonlyMap<string, string>): PlanFinding {
