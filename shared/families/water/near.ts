@@ -206,4 +206,19 @@ export const NEAR: readonly Near[] = [
       ]),
     answers: ['waitSettle stillMoving', 'airFirst stillMoving'],
   },
+  {
+    number: 'parts in which gas may leave: so far a water of pH 8 rises under air',
+    value: 3,
+    below: () =>
+      said([
+        [0, 8],
+        [0, 8.69, AIRED],
+      ]),
+    above: () =>
+      said([
+        [0, 8],
+        [0, 8.74, AIRED],
+      ]),
+    answers: ['readAgain high', 'readAgain unexpected'],
+  },
 ];

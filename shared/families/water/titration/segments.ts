@@ -137,6 +137,8 @@ const inVat = ({ conditions: c }: Beliefs, cloud: Cloud, ph: number): Cloud => {
 
 /** Most of the gas above the air's that leaves while a dose mixes. */
 export const MIXING_LOSS = 0.6;
+/** Parts in which gas leaves: the pH, and with it the gas that is left to leave, moves meanwhile. */
+const PARTS = 3;
 /** pH that may be read after a further dose, from the least to the most gas that can have moved meanwhile. */
 const reachable = (
   segment: Segment,
@@ -152,8 +154,8 @@ const reachable = (
       const sites = cloud.sites[i] ?? 0;
       let carbon = (cloud.carbons[i] ?? 0) + b.carbonEach * added;
       let ph = samplePH(c, balance, carbon, sites, now);
-      for (let part = 0; part < 3 && exchange > 0; part++) {
-        carbon -= (1 - (1 - exchange) ** (1 / 3)) * (carbonDioxideAt(c, carbon, ph) - b.airCO2);
+      for (let part = 0; part < PARTS && exchange > 0; part++) {
+        carbon -= (1 - (1 - exchange) ** (1 / PARTS)) * (carbonDioxideAt(c, carbon, ph) - b.airCO2);
         ph = samplePH(c, balance, carbon, sites, ph);
       }
       return ph;
