@@ -114,7 +114,7 @@ export default async (_env, argv) => ({
     type: 'filesystem',
     cacheDirectory: resolve(root, '.cache/webpack'),
     buildDependencies: {
-      config: ['webpack.config.mjs', 'slimRecords.mjs', 'notices.mjs'].map((file) =>
+      config: ['webpack.config.mjs', 'bundle/slimRecords.mjs', 'bundle/notices.mjs'].map((file) =>
         resolve(root, 'src/build', file),
       ),
     },
