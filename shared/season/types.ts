@@ -12,6 +12,9 @@ import type { Swing } from '../families/money/kernels/swings';
  * (`readOrderBook`); what stands in the vats is in its `batches`.
  */
 
+/** How sure an order may be asked to be, at the most. */
+export const MOST_CERTAIN = 0.99;
+
 /** Planned may still move; fixed is too near to move (goods are ordered, or injected); the rest speak. */
 export const BATCH_STATES = ['fixed', 'growing', 'over', 'lost'] as const;
 export type BatchState = (typeof BATCH_STATES)[number];

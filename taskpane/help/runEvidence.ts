@@ -75,6 +75,7 @@ export function evidenceRows(): readonly EvidenceRow[] {
   const day = (n: number) => pages.day(batch, n);
   const milligrams = (n: number): number => 1000 * day(n).number('gramsNow');
   const dying = (n: number): number => 1 - day(n + 1).number('fishNow') / day(n).number('fishNow');
+  const withoutAir = first('=SPAWN.AIR.MINUTES(30000,0.05,1000,7)', 2);
   const stripped = 24 * (batch.stripAt - of.number('inject'));
   const perKilogram = 1000 * a.eggShare * a.eggsPerGram * a.ovulating;
   const larvaeInLitre = Math.max(
@@ -274,10 +275,10 @@ export function evidenceRows(): readonly EvidenceRow[] {
     ),
     row(
       'The function for that case, minutes to 3 mg/L',
-      fixed(first('=SPAWN.AIR.MINUTES(30000,0.05,1000,7)', 2), 0),
+      fixed(withoutAir, 0),
       'about 120',
       ['CONC98'],
-      first('=SPAWN.AIR.MINUTES(30000,0.05,1000,7)', 2),
+      withoutAir,
       [115, 120],
     ),
     row(

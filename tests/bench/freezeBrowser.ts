@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { chromium } from 'playwright-core';
+import { CHROMIUM, CHROMIUM_ARGS } from '../../src/build/chromium';
 import type { Timing } from './catalogue';
 
 interface WorkerRun {
@@ -17,16 +18,6 @@ interface Order {
   readonly stopAt: number | undefined;
 }
 
-const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
-const ARGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 const STOP_AT = 400;
 
 /** Runs in the page: starts the worker, hands it the file, waits for its one answer. */
@@ -64,7 +55,7 @@ export async function freezeBrowserTimings(
   const profile = mkdtempSync(join(tmpdir(), 'spawnbook-bench-'));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM,
-    args: ARGS,
+    args: CHROMIUM_ARGS,
     headless: true,
   });
   try {

@@ -1,5 +1,6 @@
 import { planBatches } from '../../shared/season/batches';
-import { bookOf } from './support/support';
+import { isoDateOfSerial } from '../../shared/units/dates';
+import { bookOf, clockOf } from './support/support';
 
 /**
  * The odds of a few fish from a batch that already stands have an answer on paper: it is lost altogether as often
@@ -11,18 +12,13 @@ const ORDER = { name: 'Hill ponds', product: 'fry', number: 10, due: '2027-03-10
 const before = planBatches(bookOf({ orders: [{ ...ORDER, number: 20_000 }] }), QUICK);
 const [first] = before.batches;
 if (!first) throw new Error('no batch');
-const { temperature, latencyHours, injectAt, checkAt, stripAt, lateAt } = first;
-const { hatchAt, hatchEndAt, firstFeedAt, feedFrom, weanedAt } = first;
-const clock = {
-  ...{ temperature, latencyHours, injectAt, checkAt, stripAt, lateAt },
-  ...{ hatchAt, hatchEndAt, firstFeedAt, feedFrom, weanedAt },
-};
+const { stripAt, hatchEndAt, feedFrom } = first;
+const clock = clockOf(first);
 const STAYS = before.stays.map(({ vat, stage, from, to }) => ({ vat, stage, from, to }));
-const day = (serial: number): string => new Date((serial - 25_569) * 864e5).toISOString().slice(0, 10);
 
 const oddsWith = (stage: string, at: number, today: number): number => {
   const book = bookOf({
-    plannedOn: day(Math.floor(today)),
+    plannedOn: isoDateOfSerial(Math.floor(today)),
     lost: LOST,
     orders: [ORDER],
     batches: [
@@ -80,7 +76,7 @@ test.each([
 
 test('without drawn seasons what is still to come is promised, and not what was handed over already', () => {
   const book = bookOf({
-    plannedOn: day(feedFrom + 12),
+    plannedOn: isoDateOfSerial(feedFrom + 12),
     orders: [{ ...ORDER, number: 900 }],
     batches: [
       {

@@ -2,7 +2,7 @@ import { planBatches } from '../../shared/season/batches';
 import { calledOf } from '../../shared/season/book/orderKeys';
 import { lastingNames, meaningIn, planNames, sameLines } from '../../shared/season/book/orderNames';
 import type { OrderBook } from '../../shared/season/book/orderBook';
-import { bookOf, checked, faultsOf } from './support/support';
+import { bookOf, checked, clockOf, faultsOf } from './support/support';
 
 /** A buyer who comes twice has two orders; one line that stands twice word for word is asked about. */
 const QUICK = { draws: 200, explains: false, effort: { looks: 15_000, mostTries: 15, seed: 3 } } as const;
@@ -60,16 +60,11 @@ describe('what was sold before', () => {
     const plan = planBatches(bookOf({ orders: [POND, LATER] }), QUICK);
     const [first] = plan.batches;
     if (!first) throw new Error('no batch');
-    const { temperature, latencyHours, injectAt, checkAt, stripAt, lateAt } = first;
-    const { hatchAt, hatchEndAt, firstFeedAt, feedFrom, weanedAt } = first;
     return {
       name: 'B1',
-      clock: {
-        ...{ temperature, latencyHours, injectAt, checkAt, stripAt, lateAt },
-        ...{ hatchAt, hatchEndAt, firstFeedAt, feedFrom, weanedAt },
-      },
+      clock: clockOf(first),
       eggs: first.eggs,
-      events: [{ at: stripAt + 20, kind: 'sold', number: 700, order }],
+      events: [{ at: first.stripAt + 20, kind: 'sold', number: 700, order }],
     };
   };
   test.each([

@@ -83,7 +83,11 @@ export function assign(looked: readonly Looked[]): Map<Looked, Candidate> {
     holder.set(candidate.field, one);
   }
   // Each exchange adds to the whole: this ends.
-  while (claims.filter(({ one, candidate }) => exchange(one, candidate, given, holder)).length > 0);
+  let isBetter: boolean;
+  do {
+    isBetter = false;
+    for (const { one, candidate } of claims) if (exchange(one, candidate, given, holder)) isBetter = true;
+  } while (isBetter);
   return given;
 }
 

@@ -11,6 +11,7 @@ import { withOrderKeys } from './orderKeys';
 import { openNames, withPlanNames } from './orderNames';
 import { batchSchema, bookedSchema, earlierSchema, outSchema } from './living';
 import { VAT_STAGES } from '../figures/stages';
+import { MOST_CERTAIN } from '../types';
 
 export { VAT_STAGES } from '../figures/stages';
 export type { VatStageKey } from '../figures/stages';
@@ -214,7 +215,7 @@ export const orderBookSchema = z
     /** Planned on top of every order against bad luck: 0.2 is a fifth more. */
     spare: numberOr('Spare', 0, { min: 0, max: 3, unit: 'share (20 % is 0.2)' }),
     /** How sure it must be that an order is met: sizes females, water and spare of batches. */
-    certainty: numberOr('How sure it must be', 0.8, { ...share, min: 0.5, max: 0.99 }),
+    certainty: numberOr('How sure it must be', 0.8, { ...share, min: 0.5, max: MOST_CERTAIN }),
     /** Runs lost altogether (power, pump, disease). Common practice, no source. */
     lost: numberOr('Runs lost altogether', 0.03, { ...share, max: 0.9 }),
     /** For orders of future brood fish. */

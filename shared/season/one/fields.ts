@@ -2,6 +2,7 @@
 import { FIRST_DAY, LAST_DAY } from '../../units/dates';
 import { DEFAULT_PREPARATION } from '../../families/preparations';
 import { MATERIALS, PREPARATIONS, PRODUCTS } from '../../run/fields';
+import { MOST_CERTAIN } from '../types';
 
 /**
  * The questions about one order, once: the pane draws them, the schema checks them. Five groups are asked;
@@ -203,7 +204,7 @@ export const PLAN_FIELDS = {
     kind: 'number',
     unit: '%',
     min: 50,
-    max: 99,
+    max: 100 * MOST_CERTAIN,
     format: '0',
     initial: 80,
     hint: 'Of a hundred such runs, so many must bring the whole order. It sizes females and water.',

@@ -1,3 +1,4 @@
+import { FIRST_DAY, LAST_DAY } from '../../units/dates';
 import { addressOf, areaText, parseAddress, parseArea, quoteSheet } from '../formula/address';
 import type {
   CellModel,
@@ -96,6 +97,10 @@ export class SheetBuilder {
   validate(validation: ValidationModel): this {
     this.validations.push(validation);
     return this;
+  }
+  /** Cells that take a day, or a moment, of those a plan knows. */
+  validateDays(range: string, message: string): this {
+    return this.validate({ range, kind: 'date', min: FIRST_DAY, max: LAST_DAY, message });
   }
   when(conditional: ConditionalModel): this {
     this.conditionals.push(conditional);

@@ -1,20 +1,13 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
+import { CHROMIUM, CHROMIUM_ARGS } from '../chromium';
 import { APP_ICON_SIZES, appIconFile, ICON_SIZES, iconFile, iconSvg } from './iconDrawing';
 
 // `npm run icons`: draws the icons once; the pictures are kept in the repository, so building needs no
 // browser.
 const browser = await chromium.launch({
-  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-  args: [
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-quic',
-    '--no-first-run',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ],
+  executablePath: CHROMIUM,
+  args: CHROMIUM_ARGS,
 });
 try {
   mkdirSync('taskpane/assets', { recursive: true });

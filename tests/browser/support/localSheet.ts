@@ -3,21 +3,12 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { BrowserContext, Frame, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
+import { CHROMIUM, CHROMIUM_ARGS } from '../../../src/build/chromium';
 import type { PageApi } from '../../../src/localsheet/page/api';
 import { serve } from '../../../src/localsheet/server/http';
 import { SITE_FOLDER } from '../../../src/localsheet/server/site';
 import { SHARED, startServer, stopServer } from './server';
 
-const CHROMIUM = '/usr/bin/chromium';
-const ARGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 /** Pictures that a person looks at; CI keeps nothing. */
 export const OUT = resolve('tests/browser/out');
 
@@ -55,7 +46,7 @@ function watch(context: BrowserContext, url: string): string[] {
   return trouble;
 }
 
-const launch = () => chromium.launch({ executablePath: CHROMIUM, args: ARGS, headless: true });
+const launch = () => chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGS, headless: true });
 
 /** A limit against hangs, in milliseconds: a busy machine must not fail a press of a button. */
 const PATIENCE = 120_000;
@@ -70,7 +61,7 @@ const PHONE = {
 export async function launchPhone(profile: string, keepsSite = false): Promise<BrowserContext> {
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: CHROMIUM,
-    args: ARGS,
+    args: CHROMIUM_ARGS,
     headless: true,
     ...PHONE,
     serviceWorkers: keepsSite ? 'allow' : 'block',

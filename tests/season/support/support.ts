@@ -3,6 +3,17 @@ import type { Cell } from '../../../shared/base/values';
 import type { SheetModel } from '../../../shared/sheet/workbook/model';
 import type { OrderBook } from '../../../shared/season/book/orderBook';
 import { readOrderBook } from '../../../shared/season/book/orderBook';
+import type { BatchClock } from '../../../shared/season/types';
+
+/** The hours of a planned batch, as a book holds those of one that stands. */
+export function clockOf(batch: BatchClock): BatchClock {
+  const { temperature, latencyHours, injectAt, checkAt, stripAt, lateAt } = batch;
+  const { hatchAt, hatchEndAt, firstFeedAt, feedFrom, weanedAt } = batch;
+  return {
+    ...{ temperature, latencyHours, injectAt, checkAt, stripAt, lateAt },
+    ...{ hatchAt, hatchEndAt, firstFeedAt, feedFrom, weanedAt },
+  };
+}
 
 /** An order book of an invented hatchery; every test changes what it is about. */
 export const BOOK = {

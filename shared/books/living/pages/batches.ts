@@ -1,4 +1,3 @@
-import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { heightFor } from '../../../sheet/workbook/build';
 import type { Content, SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -84,13 +83,7 @@ function pairsTable(pages: LivingPages, sheet: SheetBuilder): void {
       max: 5000,
       message: 'Eggs of this female in grams.',
     })
-    .validate({
-      range: pairs.own('injected'),
-      kind: 'date',
-      min: FIRST_DAY,
-      max: LAST_DAY,
-      message: 'Day and hour, as it really was.',
-    });
+    .validateDays(pairs.own('injected'), 'Day and hour, as it really was.');
   const text = CAUTIONS['HORMONE'] ?? '';
   sheet
     .merge(`B${pairs.last + 2}:Q${pairs.last + 2}`, `Take care: ${text}`, 'warning')
@@ -135,13 +128,7 @@ export function batchesSheet(pages: LivingPages): SheetModel {
       max: 36,
       message: 'Water where the fish and eggs are, °C.',
     })
-    .validate({
-      range: batches.own('strip'),
-      kind: 'date',
-      min: FIRST_DAY,
-      max: LAST_DAY,
-      message: 'Day and hour of stripping.',
-    })
+    .validateDays(batches.own('strip'), 'Day and hour of stripping.')
     .validate({
       range: batches.own('toSet'),
       kind: 'decimal',

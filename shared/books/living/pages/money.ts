@@ -1,4 +1,3 @@
-import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { absoluteArea } from '../../../sheet/formula/address';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import { styled } from '../../../sheet/workbook/build';
@@ -189,22 +188,13 @@ function bookedTable(pages: LivingPages, sheet: SheetBuilder): void {
         : {},
     );
   }
-  sheet
-    .validate({
-      range: booked.own('date'),
-      kind: 'date',
-      min: FIRST_DAY,
-      max: LAST_DAY,
-      message: 'Day of the money.',
-    })
-    .validate({
-      range: booked.own('amount'),
-      kind: 'decimal',
-      min: -1e12,
-      max: 1e12,
-      message:
-        'What was paid is below 0, what was received above. Money for fish goes into the log on Counts.',
-    });
+  sheet.validateDays(booked.own('date'), 'Day of the money.').validate({
+    range: booked.own('amount'),
+    kind: 'decimal',
+    min: -1e12,
+    max: 1e12,
+    message: 'What was paid is below 0, what was received above. Money for fish goes into the log on Counts.',
+  });
 }
 
 /** What has come and gone, what is to come, and the money left week by week. */

@@ -1,4 +1,3 @@
-import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { VERDICT_LOOKS } from '../../../maths/verdict';
 import type { Content } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
@@ -117,13 +116,7 @@ export function ordersSheet(pages: LivingPages): SheetModel {
       max: 100,
       message: 'Mean weight wanted in grams; empty: what the usual days give.',
     })
-    .validate({
-      range: guard('due'),
-      kind: 'date',
-      min: FIRST_DAY,
-      max: LAST_DAY,
-      message: 'Day the fish are fetched.',
-    })
+    .validateDays(guard('due'), 'Day the fish are fetched.')
     .validate({ range: guard('price'), kind: 'decimal', min: 0, max: 1e9, message: 'Price of one fish.' })
     .validate({
       range: orders.own('breeding', 'cancelled'),

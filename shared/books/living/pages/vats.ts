@@ -1,15 +1,13 @@
-import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { addressOf } from '../../../sheet/formula/address';
 import type { SheetBuilder } from '../../../sheet/workbook/build';
 import type { SheetModel } from '../../../sheet/workbook/model';
 import type { BatchStay, SeasonBatch } from '../../../season/types';
 import { VAT_STAGES } from '../../../season/figures/stages';
+import { MORNING } from '../../../season/problem';
 import type { WorkingKey } from '../columns';
 import type { LivingPages } from '../context';
 import { HEAD } from '../layout';
 
-/** Vats are emptied at eight in the morning. */
-const MORNING = 8 / 24;
 const NEAR = 1e-3;
 
 const BEGINS = { strip: 'strip', feed: 'first feed', weaned: 'weaned' } as const;
@@ -139,13 +137,7 @@ export function vatsSheet(pages: LivingPages, bars: SheetBuilder | undefined): S
       items: ['yes', 'no'],
       message: 'May it hold these?',
     })
-    .validate({
-      range: vats.own('outFrom', 'outUntil'),
-      kind: 'date',
-      min: FIRST_DAY,
-      max: LAST_DAY,
-      message: 'Days it cannot be used.',
-    });
+    .validateDays(vats.own('outFrom', 'outUntil'), 'Days it cannot be used.');
   staysTable(pages, sheet);
   if (bars && pages.rows.stays.length > 0) chart(pages, sheet, bars);
   return sheet.build();

@@ -1,4 +1,3 @@
-import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import type { OrderBook } from '../../../season/book/orderBook';
 import type { SheetModel } from '../../../sheet/workbook/model';
 import type { LivingPages } from '../context';
@@ -45,13 +44,7 @@ export function broodSheet(pages: LivingPages): SheetModel {
     });
   }
   for (const table of [females, males] as const)
-    sheet.validate({
-      range: (table as typeof females).own('lastUsed', 'goneOn'),
-      kind: 'date',
-      min: FIRST_DAY,
-      max: LAST_DAY,
-      message: 'A day; empty if never.',
-    });
+    sheet.validateDays((table as typeof females).own('lastUsed', 'goneOn'), 'A day; empty if never.');
   sheet.validate({
     range: females.own('kilograms'),
     kind: 'decimal',

@@ -1,5 +1,6 @@
 import { FIRST_DAY, LAST_DAY } from '../../../units/dates';
 import { MATERIALS, PREPARATIONS } from '../../../run/fields';
+import { MOST_CERTAIN } from '../../../season/types';
 
 /**
  * What the sheet Setup asks, once: written, checked and read back by it. `path` leads to the entry of the
@@ -116,7 +117,7 @@ export const SETUP_FIELDS: readonly SetupField[] = [
     kind: 'share',
     unit: '',
     min: 0.5,
-    max: 0.99,
+    max: MOST_CERTAIN,
     format: '0%',
   },
   {

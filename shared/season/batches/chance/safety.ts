@@ -3,6 +3,7 @@ import type { Assumed } from '../../../families/assumptions';
 import { shareSpread } from '../../../families/money/odds/shareSpread';
 import { quantileOf } from '../../../maths/quantiles';
 import type { OrderBook } from '../../book/orderBook';
+import { MOST_CERTAIN } from '../../types';
 import { eggSpreadOf, seasonShareOf, shareSpreadOf } from '../../figures/spreads';
 
 /**
@@ -19,12 +20,11 @@ export interface Safety {
 export type ProductKey = 'fry' | 'fingerlings';
 
 /**
- * Runs that are lost altogether bound how sure any batch can be: who asks for more is planned for as surely as this
- * share of the runs that are not lost, the most one may ask for, and not for nothing at all.
+ * Runs that are lost altogether bound how sure any batch can be: who asks for more is planned for as surely as one may
+ * ask to be of the runs that are not lost, and not for nothing at all.
  */
-const SUREST = 0.99;
 const poorOf = ({ certainty, lost }: OrderBook): number =>
-  Math.max(1 - certainty, lost + (1 - lost) * (1 - SUREST));
+  Math.max(1 - certainty, lost + (1 - lost) * (1 - MOST_CERTAIN));
 
 /** More females than this in one batch have the share of this many. */
 const MOST = 40;
